@@ -1,0 +1,25 @@
+import type { Unit } from './unit.ts';
+
+declare const unitOf: unique symbol;
+
+/** A number that knows at compile time what it measures. At run time it is a plain number. */
+export type Quantity<U extends Unit> = number & { readonly [unitOf]: U };
+
+export type Inches = Quantity<'in'>;
+export type Feet = Quantity<'ft'>;
+export type SquareFeet = Quantity<'sqft'>;
+export type Pounds = Quantity<'lb'>;
+export type PoundsPerSquareFoot = Quantity<'lbPerSqFt'>;
+export type ThermalResistance = Quantity<'r'>;
+
+// The makers are the only places where a bare number is given its unit, hence the casts.
+export const inches = (value: number): Inches => value as Inches;
+export const feet = (value: number): Feet => value as Feet;
+export const squareFeet = (value: number): SquareFeet => value as SquareFeet;
+export const pounds = (value: number): Pounds => value as Pounds;
+export const poundsPerSquareFoot = (value: number): PoundsPerSquareFoot => value as PoundsPerSquareFoot;
+export const thermalResistance = (value: number): ThermalResistance => value as ThermalResistance;
+
+export const inchesFromFeet = (length: Feet): Inches => inches(length * 12);
+export const feetFromInches = (length: Inches): Feet => feet(length / 12);
+export const squareFeetFromSquareInches = (area: number): SquareFeet => squareFeet(area / 144);

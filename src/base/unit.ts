@@ -1,0 +1,23 @@
+/** What a number measures. Lengths are inches, areas square feet, R is h·ft²·°F/Btu: in the document and in
+ *  formulas, always. How a number is typed or shown is a matter of `Format` in the workbook, never of the unit. */
+export const units = {
+  in: { label: 'in', says: 'length in inches' },
+  ft: { label: 'ft', says: 'length in feet' },
+  sqft: { label: 'sq ft', says: 'area in square feet' },
+  lb: { label: 'lb', says: 'weight in pounds' },
+  lbPerSqFt: { label: 'lb/sq ft', says: 'sheet weight in pounds per square foot' },
+  r: { label: 'R', says: 'thermal resistance in h·ft²·°F/Btu' },
+  deg: { label: '°', says: 'angle in degrees' },
+  cfm: { label: 'cfm', says: 'airflow in cubic feet per minute' },
+  inwg: { label: 'in. w.g.', says: 'pressure in inches of water' },
+  degF: { label: '°F', says: 'temperature in degrees Fahrenheit' },
+  gauge: { label: 'ga', says: 'sheet gauge number' },
+  count: { label: '', says: 'a whole number of things' },
+  ratio: { label: '', says: 'a plain number' },
+  percent: { label: '%', says: 'a share, stored as a fraction: 10 % is 0.1' },
+  money: { label: '$', says: 'money' },
+} as const;
+
+export type Unit = keyof typeof units;
+
+export const unitNames = Object.keys(units) as readonly Unit[];

@@ -1,0 +1,88 @@
+import type { CellRange } from '../base/address.ts';
+import type { Unit } from '../base/unit.ts';
+
+/** What a cell holds: nothing, a plain value (lengths in inches, always), or a formula without its `=`. */
+export type Content = null | number | string | boolean | { readonly formula: string };
+
+/** What a cell is for. */
+export type Role = 'given' | 'figured' | 'check' | 'text' | 'heading';
+
+/** What a given asks of the person who fills it in. */
+export interface Question {
+  readonly asks: string;
+  readonly least?: number;
+  readonly most?: number;
+  /** Completes "because …" for whoever goes past a limit. */
+  readonly why?: string;
+  readonly choices?: readonly string[];
+  readonly usual?: number | string | boolean;
+  readonly mayBeBlank?: boolean;
+}
+
+/** How a number is shown. Only the look: the stored number and every formula stay as they are. */
+export type Format =
+  /** Inches as a tape shows them; `feet` splits off whole feet. */
+  | {
+      readonly type: 'tape';
+      readonly denominator: number;
+      readonly round: 'up' | 'nearest';
+      readonly feet: boolean;
+    }
+  | { readonly type: 'decimal'; readonly places: number }
+  | { readonly type: 'percent'; readonly places: number }
+  | { readonly type: 'millimetres'; readonly places: number };
+
+export interface Cell {
+  readonly content: Content;
+  /** What was typed, kept where the content alone would not give it back (`1372mm`). */
+  readonly typed?: string;
+  readonly role: Role;
+  readonly unit?: Unit;
+  readonly format?: Format;
+  readonly question?: Question;
+  readonly note?: string;
+}
+
+export type Row = readonly (Cell | null)[];
+
+export interface Sheet {
+  readonly id: string;
+  readonly name: string;
+  /** One sentence over the grid: what to do here. */
+  readonly says: string;
+  /** Width of each column, in characters of a normal cell. */
+  readonly columns: readonly { readonly width: number }[];
+  readonly rows: readonly Row[];
+}
+
+/** A name for a cell or a block of cells: `lap`, `wraps`. */
+export interface NamedRange {
+  readonly sheet: string;
+  readonly range: CellRange;
+}
+
+/** Givens with the results they must produce. Addresses are written `Sheet!B4`. */
+export interface WorkedExample {
+  readonly name: string;
+  readonly source: string;
+  readonly given: { readonly [address: string]: number | string | boolean };
+  readonly gives: {
+    readonly [address: string]: { readonly value: number | string; readonly tolerance?: number };
+  };
+}
+
+/** A job or a template: what people typed and nothing derived. */
+export interface Workbook {
+  readonly id: string;
+  readonly title: string;
+  readonly kind: 'job' | 'template';
+  /** The template a job was made from, or a template's own revision. */
+  readonly template?: { readonly name: string; readonly revision: number };
+  readonly sheets: readonly Sheet[];
+  readonly names: { readonly [name: string]: NamedRange };
+  readonly examples: readonly WorkedExample[];
+}
+
+export function isFormula(content: Content): content is { readonly formula: string } {
+  return typeof content === 'object' && content !== null;
+}
