@@ -1,24 +1,13 @@
 import { chromium, type LaunchOptions } from 'playwright-core';
+import type { Candidate, Way } from './candidate.ts';
 import { debianChromium } from './debian-chromium.ts';
 import { installedChromium } from './installed-chromium.ts';
 import { packagedChromium } from './packaged-chromium.ts';
 
 /** A Chromium that has been started once and answered with its version. Plain data: it goes to test processes. */
-export interface Chromium {
-  readonly path: string;
-  /** What it needs beside the usual environment, such as the place of its own libraries. */
-  readonly env: Readonly<Record<string, string>>;
+export interface Chromium extends Candidate {
   readonly version: string;
 }
-
-/** A program that may turn out to be a Chromium. */
-export interface Candidate {
-  readonly path: string;
-  readonly env: Readonly<Record<string, string>>;
-}
-
-/** Candidates, the best first, or the sentence why this way has none. */
-export type Way = (say: (line: string) => void) => Promise<readonly Candidate[] | string>;
 
 const ways = {
   installed: installedChromium,

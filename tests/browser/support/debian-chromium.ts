@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import type { Candidate } from './chromium.ts';
+import type { Candidate } from './candidate.ts';
 import { run } from './run.ts';
 
 /** Debian's own Chromium, installed for the whole system: only for root, who is asked nothing. */

@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { delimiter, join } from 'node:path';
-import type { Candidate } from './chromium.ts';
+import type { Candidate } from './candidate.ts';
 
-/** Chromium, Chrome and Edge where systems usually put them. Only the open PATH is searched on Linux besides. */
+/** Chromium, Chrome and Edge where systems usually put them; on Linux also along the PATH. */
 export async function installedChromium(): Promise<readonly Candidate[] | string> {
   const found = [...new Set(usualPlaces())].filter((path) => existsSync(path));
   return found.length > 0

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Candidate } from './chromium.ts';
+import type { Candidate } from './candidate.ts';
 import { run } from './run.ts';
 
 /** The last release that still allows the oldest Node that we do. */
