@@ -15,7 +15,9 @@ test('a field without a name and a picture without words are told apart from a g
   await show('<main><h1>Order</h1><label>Width <input></label></main>');
   await expectAccessible(page);
   await show('<main><h1>Order</h1><input><img src="x"></main>');
-  await expect(expectAccessible(page)).rejects.toThrow(/image-alt.*\n {2}at img\n[\s\S]*label.*\n {2}at input/);
+  await expect(expectAccessible(page)).rejects.toThrow(
+    /image-alt.*\n {2}at img\n[\s\S]*label.*\n {2}at input/,
+  );
 });
 
 test('a script written into the page is stopped, and the window tells of it', async () => {
