@@ -10,6 +10,8 @@ export type Feet = Quantity<'ft'>;
 export type SquareFeet = Quantity<'sqft'>;
 export type Pounds = Quantity<'lb'>;
 export type PoundsPerSquareFoot = Quantity<'lbPerSqFt'>;
+export type PoundsPerCubicFoot = Quantity<'lbPerCuFt'>;
+export type Conductivity = Quantity<'k'>;
 export type ThermalResistance = Quantity<'r'>;
 
 // The makers are the only places where a bare number is given its unit, hence the casts.
@@ -18,8 +20,14 @@ export const feet = (value: number): Feet => value as Feet;
 export const squareFeet = (value: number): SquareFeet => value as SquareFeet;
 export const pounds = (value: number): Pounds => value as Pounds;
 export const poundsPerSquareFoot = (value: number): PoundsPerSquareFoot => value as PoundsPerSquareFoot;
+export const poundsPerCubicFoot = (value: number): PoundsPerCubicFoot => value as PoundsPerCubicFoot;
+export const conductivity = (value: number): Conductivity => value as Conductivity;
 export const thermalResistance = (value: number): ThermalResistance => value as ThermalResistance;
 
 export const inchesFromFeet = (length: Feet): Inches => inches(length * 12);
 export const feetFromInches = (length: Inches): Feet => feet(length / 12);
 export const squareFeetFromSquareInches = (area: number): SquareFeet => squareFeet(area / 144);
+
+/** Exact by definition: one inch is 25.4 mm. */
+export const inchesFromMillimetres = (millimetres: number): Inches => inches(millimetres / 25.4);
+export const millimetresFromInches = (length: Inches): number => length * 25.4;
