@@ -40,6 +40,7 @@ export type CallFault =
       readonly key: string;
       readonly keys: readonly string[];
     }
+  | { readonly code: 'two_rows'; readonly argument: string; readonly key: string }
   | {
       readonly code: 'bad_table_cell';
       readonly argument: string;

@@ -9,6 +9,8 @@ import type { CallFault } from './fault.ts';
 export interface Column<T> {
   readonly says: string;
   readonly allows: string;
+  /** Set when the whole column may be absent; each of its cells then counts as blank. */
+  readonly mayBeAbsent?: boolean;
   readonly read: (raw: CellValue) => T | undefined;
 }
 
@@ -34,12 +36,13 @@ export function numberColumn<U extends Unit>(unit: U, about: Limits): Column<Qua
   };
 }
 
-/** A number that may be blank: the function then does without, or says what it misses. */
+/** A number that may be blank, in a column that may be absent: the function then does without, or says what it misses. */
 export function optionalNumberColumn<U extends Unit>(unit: U, about: Limits): Column<Quantity<U> | null> {
   const strict = numberColumn(unit, about);
   return {
     ...strict,
     allows: `${strict.allows}, or blank`,
+    mayBeAbsent: true,
     read: (raw) => (isBlank(raw) ? null : strict.read(raw)),
   };
 }
@@ -47,24 +50,28 @@ export function optionalNumberColumn<U extends Unit>(unit: U, about: Limits): Co
 /** A table argument with these columns. Headings match whatever their case, with spaces or underscores. */
 export function table<C extends Columns>(columns: C, about: { says: string }): Argument<Table<C>> {
   const names = Object.keys(columns);
+  const needed = names.filter((name) => !columns[name]?.mayBeAbsent);
+  const extra = names.filter((name) => columns[name]?.mayBeAbsent);
+  const mayHave = extra.length > 0 ? `; it may also have ${extra.join(', ')}` : '';
   return {
     says: about.says,
-    allows: `a table with a heading row; its columns: ${names.join(', ')}`,
-    columns: names,
+    allows: `a table with a heading row; its columns: ${needed.join(', ')}${mayHave}`,
+    columns: needed,
     read: (raw, argument) => {
-      if (!isBlock(raw) || raw.length < 1) return failed({ code: 'not_a_table', argument, columns: names });
+      if (!isBlock(raw) || raw.length < 1) return failed({ code: 'not_a_table', argument, columns: needed });
       const [header = [], ...rows] = raw;
       const headings = header.map(normalHeading);
       const places = names.map((name) => headings.indexOf(name));
-      const absent = names[places.indexOf(-1)];
+      const absent = needed.find((name) => !headings.includes(name));
       if (absent !== undefined) {
         return failed({ code: 'no_column', argument, column: absent, columns: headings.filter(Boolean) });
       }
-      const named = rows.filter((row) => !isBlank(row[0] ?? null));
+      const named = rows.filter((row) => !isBlank(row[0] ?? null) && !isFault(row[0] ?? null));
       const keys = named.map((row) => String(row[0]));
       const find = (key: string): Outcome<Row<C>, CallFault> => {
-        const row = named[keys.findIndex((one) => normalKey(one) === normalKey(key))];
+        const [row, twin] = named.filter((_, index) => normalKey(keys[index] ?? '') === normalKey(key));
         if (!row) return failed({ code: 'no_row', argument, key, keys });
+        if (twin) return failed({ code: 'two_rows', argument, key });
         const values: Record<string, unknown> = {};
         for (const [index, name] of names.entries()) {
           const cell = row[places[index] ?? -1] ?? null;

@@ -1,0 +1,146 @@
+import { assertNever } from '../base/outcome.ts';
+import { inches } from '../base/quantity.ts';
+import { type Unit, units } from '../base/unit.ts';
+import type { TradeFault } from '../trade/fault.ts';
+import type { TapeFault } from '../trade/tape/fault.ts';
+import type { CallFault } from './fault.ts';
+import { figure, sayCut, sayInches, sayList, sayValue } from './say.ts';
+
+/** A fault in words: what came, what is allowed and why, what to do. Full sentences, ready to show. */
+export function wordFault(fault: CallFault): string {
+  switch (fault.code) {
+    case 'missing':
+      return `The ${plain(fault.argument)} is missing. It is ${fault.says}; fill it in.`;
+    case 'too_many':
+      return `This function got ${fault.got} values but takes at most ${fault.allowed}. Take out the last ones, or look for a stray comma.`;
+    case 'argument_in_fault':
+      return `The ${plain(fault.argument)} has no value yet. ${fault.fault.sentence}`;
+    case 'not_a_number':
+      return `The ${plain(fault.argument)} is ${quoted(fault.got)}, which is not a number. It must be ${article(units[fault.unit].says)}. ${numberAdvice(fault.unit)}`;
+    case 'not_whole':
+      return `The ${plain(fault.argument)} is ${figure(fault.got)}, but it counts whole things. Type a whole number.`;
+    case 'out_of_range': {
+      const limits = `${sayValue(fault.least, fault.unit)} to ${sayValue(fault.most, fault.unit)}`;
+      return `The ${plain(fault.argument)} is ${sayValue(fault.got, fault.unit)}. It must be ${limits}, because ${fault.why}. Check the number and its unit.`;
+    }
+    case 'not_a_choice':
+      return `The ${plain(fault.argument)} is ${quoted(fault.got)}. It must be ${sayList(fault.choices.map(choiceText))}. Choose one of these.`;
+    case 'not_a_text':
+      return `The ${plain(fault.argument)} is a yes or no, but it must be a text. Put the text in quotes, or point to a cell that holds it.`;
+    case 'too_long':
+      return `The ${plain(fault.argument)} has ${fault.got} characters; at most ${fault.most} are taken. Shorten it.`;
+    case 'not_a_table':
+      return `The ${plain(fault.argument)} must be a table with a heading row that has ${sayList(fault.columns, 'and')}. Point to the whole table, headings included.`;
+    case 'a_table_for_one_value':
+      return `The ${plain(fault.argument)} is a block of cells, but one value is wanted. Point to a single cell.`;
+    case 'no_column':
+      return `The table ${quoted(fault.argument)} has no column ${quoted(fault.column)}; its headings are ${sayList(fault.columns, 'and')}. Add that column, or point to the right table.`;
+    case 'no_row':
+      return `The table ${quoted(fault.argument)} has no row ${quoted(fault.key)}; its rows are ${sayList(fault.keys, 'and')}. Choose one of them, or add a row.`;
+    case 'two_rows':
+      return `The table ${quoted(fault.argument)} has more than one row ${quoted(fault.key)}, so nobody can tell which one counts. Give each row its own name.`;
+    case 'bad_table_cell':
+      return `In the table ${quoted(fault.argument)}, row ${quoted(fault.key)}, the column ${quoted(fault.column)} holds ${quoted(fault.got)}. It must be ${article(fault.allowed)}. Correct that cell.`;
+    case 'trade':
+      return wordTradeFault(fault.fault);
+    default:
+      return assertNever(fault);
+  }
+}
+
+export function wordTradeFault(fault: TradeFault): string {
+  switch (fault.code) {
+    case 'needs_depth':
+      return `A ${fault.shape} duct needs its depth as well as its width. Fill in the depth, or make the shape round.`;
+    case 'depth_on_round':
+      return `A round duct has no depth, but there is one of ${sayValue(fault.depth, 'in')} beside a diameter of ${sayValue(fault.diameter, 'in')}. Clear the depth, or make the shape rectangular.`;
+    case 'no_published_row':
+      return `The ${fault.table} has no row for ${figure(fault.got)}; its rows are ${sayList(
+        fault.rows.map((row) => figure(row)),
+        'and',
+      )}. Nothing is guessed between rows: use the method "geometry", or the shop's own figure.`;
+    case 'no_shop_figure':
+      return `The row of ${quoted(fault.wrap)} has nothing in ${quoted(fault.column)}, so the shop has no figure of its own for this shape. Fill that cell in, or use another method.`;
+    case 'installed_over_thickness':
+      return `${quoted(fault.wrap)} is said to be ${sayValue(fault.installed, 'in')} thick when installed, but only ${sayValue(fault.thickness, 'in')} out of the package. Wrap does not grow: correct one of the two in its row.`;
+    case 'no_squeeze_figures':
+      return `The R figures of ${quoted(fault.wrap)} (${figure(fault.labelR)} out of the package, ${figure(fault.installedR)} installed) do not tell what squeezing costs. The installed R must be the lower one and belong to a smaller thickness: correct its row.`;
+    case 'cut_too_short':
+      return `A cut of ${sayValue(fault.cut, 'in')} does not go round: the bare duct is ${figure(fault.perimeter, 2)} in round and the lap takes ${sayValue(fault.lap, 'in')}. Cut longer than ${sayInches(inches(fault.perimeter + fault.lap))}.`;
+    case 'squeezed_past_half':
+      return `This cut would squeeze the wrap to ${figure(fault.left, 2)} in, less than half of its ${sayValue(fault.thickness, 'in')}. No R is published for that, and cold metal would sweat. Cut at least ${sayCut(fault.leastCut)}.`;
+    case 'tap_wider_than_trunk':
+      return `A tap ${sayValue(fault.across, 'in')} across does not fit on a round trunk of ${sayValue(fault.trunk, 'in')}. Take a smaller tap or a larger trunk; for the flat side of a rectangular trunk leave the trunk diameter blank.`;
+    case 'no_such_part':
+      return `Made as ${quoted(fault.make)}, the duct has one kind of blank, so there is no part ${fault.part}. Use part 1.`;
+    case 'not_a_length':
+      return `${quoted(fault.text)} cannot be read as a length. ${wordTapeFault(fault.text, fault.fault)}`;
+    default:
+      return assertNever(fault);
+  }
+}
+
+/** Why a typed text is no length, where the trouble is, and what to type instead. */
+export function wordTapeFault(text: string, fault: TapeFault): string {
+  const at = 'at' in fault ? `${placeIn(text, fault.at)}: ` : '';
+  switch (fault.code) {
+    case 'nothing_typed':
+      return `Nothing was typed. Type a length, such as 12' 4 1/2" or 41 3/8.`;
+    case 'too_long':
+      return `The text has ${fault.got} characters; a length needs at most ${fault.most}. Type only the length.`;
+    case 'unknown_sign':
+      return `${at}${quoted(fault.got)} has no meaning in a length. Use digits, fractions, ' or ft, " or in, mm, cm or m.`;
+    case 'comma':
+      return `${at}a comma may mean two things. Use a point: ${fault.instead}.`;
+    case 'number_expected':
+      return fault.got === ''
+        ? `${at}a number is missing. Type it, such as 12' 4 1/2".`
+        : `${at}a number should stand before ${quoted(fault.got)}. Type it, such as 12' 4 1/2".`;
+    case 'half_a_fraction':
+      return `${at}the fraction has no lower number. Finish it, such as 3/8.`;
+    case 'over_zero':
+      return `${at}nothing can be divided by zero. Correct the lower number of ${fault.got}.`;
+    case 'point_and_fraction':
+      return `${at}a point and a fraction do not go together. Type either 12.5 or 12 1/2.`;
+    case 'fraction_of_one_or_more':
+      return `${at}the fraction ${fault.got} is an inch or more, which looks like a slip. If it is meant, type ${fault.instead}.`;
+    case 'part_of_a_foot':
+      return `${at}feet with a part of a foot leave no room for inches. Type whole feet and then the inches, such as 12' 6".`;
+    case 'unit_twice':
+      return `${at}${fault.unit === 'ft' ? 'feet are' : `${fault.unit} is`} given twice. Perhaps ${fault.instead} is meant.`;
+    case 'inches_before_feet':
+      return `${at}feet stand after inches. Type the feet first, such as 12' 4".`;
+    case 'mixed_systems':
+      return `${at}one length is written in one system only. Type feet and inches, or a single number with mm, cm or m.`;
+    case 'one_number_too_many':
+      return `${at}${quoted(fault.got)} is one number too many. Mark the feet, such as 14' 6, or take it out.`;
+    default:
+      return assertNever(fault);
+  }
+}
+
+function placeIn(text: string, at: number): string {
+  return at >= text.trimEnd().length ? 'At the end' : `At character ${at + 1}`;
+}
+
+function numberAdvice(unit: Unit): string {
+  if (unit === 'in' || unit === 'ft') return 'For a length written as text use TAPE.READ.';
+  return 'Type digits only, without the unit.';
+}
+
+function plain(argument: string): string {
+  return argument.replaceAll('_', ' ');
+}
+
+function quoted(text: string): string {
+  return `“${text.length > 60 ? `${text.slice(0, 57)}…` : text}”`;
+}
+
+function choiceText(choice: string | number): string {
+  return typeof choice === 'string' ? `"${choice}"` : String(choice);
+}
+
+function article(phrase: string): string {
+  if (/^(a|an|the) /.test(phrase)) return phrase;
+  return `${/^[aeiou]/.test(phrase) ? 'an' : 'a'} ${phrase}`;
+}

@@ -1,0 +1,41 @@
+import { numberColumn, optionalNumberColumn } from './table.ts';
+
+const shopFigure = (shape: string) =>
+  optionalNumberColumn('in', {
+    says: `what this shop adds to the bare perimeter of a ${shape} duct, a 2 in lap included`,
+    least: 2,
+    most: 60,
+  });
+
+/** The columns of the `wraps` table. The first column of the table is the name of the wrap. */
+export const wrapColumns = {
+  thickness: numberColumn('in', { says: 'nominal thickness, out of the package', least: 0.25, most: 12 }),
+  installed: numberColumn('in', { says: 'thickness it is rated at on the duct', least: 0.1, most: 12 }),
+  label_r: numberColumn('r', { says: 'R out of the package', least: 0.5, most: 80 }),
+  installed_r: numberColumn('r', { says: 'R at the installed thickness', least: 0.5, most: 80 }),
+  shop_round: shopFigure('round'),
+  shop_square: shopFigure('square'),
+  shop_rectangular: shopFigure('rectangular'),
+  roll_width: numberColumn('in', { says: 'width of the roll', least: 6, most: 144 }),
+  roll_length: numberColumn('ft', { says: 'length of the roll', least: 1, most: 1000 }),
+};
+
+/** A row of the table, as examples and tests need one. Invented names; the figures of the 0.75 lb/cu ft wraps are the
+ *  published ones (duct-wrap data sheet). */
+export const exampleWraps = [
+  [
+    'wrap',
+    'thickness',
+    'installed',
+    'label r',
+    'installed r',
+    'shop round',
+    'shop square',
+    'shop rectangular',
+    'roll width',
+    'roll length',
+  ],
+  ['R-4 wrap', 1.5, 1.125, 5.1, 4.2, 9.5, 8, 7, 48, 100],
+  ['R-5 wrap', 2, 1.5, 6.8, 5.6, 12, 10, 9, 48, 75],
+  ['R-8 wrap', 3, 2.25, 10, 8.3, 17, 14.5, null, 48, 50],
+] as const;
