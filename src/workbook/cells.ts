@@ -1,0 +1,44 @@
+import type { CellAddress, CellRange } from '../base/address.ts';
+import type { Cell, Row, Sheet, Workbook } from './document.ts';
+
+/** The cell at an address, or null where nothing stands. */
+export function cellAt(sheet: Sheet, address: CellAddress): Cell | null {
+  return sheet.rows[address.row]?.[address.column] ?? null;
+}
+
+export function sheetNamed(workbook: Workbook, name: string): Sheet | undefined {
+  return workbook.sheets.find((sheet) => sheet.name === name);
+}
+
+export function sheetWithId(workbook: Workbook, id: string): Sheet | undefined {
+  return workbook.sheets.find((sheet) => sheet.id === id);
+}
+
+/** Every cell that is there, row by row. */
+export function* cellsOf(sheet: Sheet): Generator<{ readonly address: CellAddress; readonly cell: Cell }> {
+  for (const [row, cells] of sheet.rows.entries()) {
+    for (const [column, cell] of cells.entries()) {
+      if (cell) yield { address: { row, column }, cell };
+    }
+  }
+}
+
+/** The same sheet with one cell replaced; null clears it. The sheet grows where it must. */
+export function withCell(sheet: Sheet, address: CellAddress, cell: Cell | null): Sheet {
+  const rows: Row[] = [...sheet.rows];
+  while (rows.length <= address.row) rows.push([]);
+  const row = [...(rows[address.row] ?? [])];
+  while (row.length <= address.column) row.push(null);
+  row[address.column] = cell;
+  rows[address.row] = row;
+  return { ...sheet, rows };
+}
+
+/** The block that holds every cell of the sheet; at least A1. */
+export function extentOf(sheet: Sheet): CellRange {
+  const columns = sheet.rows.reduce((most, row) => Math.max(most, row.length), sheet.columns.length);
+  return {
+    from: { row: 0, column: 0 },
+    to: { row: Math.max(0, sheet.rows.length - 1), column: Math.max(0, columns - 1) },
+  };
+}

@@ -1,0 +1,79 @@
+import type { CellAddress } from '../base/address.ts';
+import { done, failed, type Outcome } from '../base/outcome.ts';
+import { cellAt, sheetWithId } from './cells.ts';
+import type { Change, Difference } from './difference.ts';
+import { type Cell, isFormula, type Workbook } from './document.ts';
+import { type Entry, type EntryFault, readEntry } from './entry.ts';
+
+/** What a person can do to a workbook. Each gives a reversible difference, or says why not and changes nothing. */
+export type Command =
+  | {
+      readonly type: 'enter';
+      readonly sheet: string;
+      readonly address: CellAddress;
+      readonly typed: string;
+    }
+  | { readonly type: 'clear'; readonly sheet: string; readonly addresses: readonly CellAddress[] }
+  | { readonly type: 'retitle'; readonly title: string };
+
+export type CommandFault = EntryFault | { readonly code: 'no_such_sheet' } | { readonly code: 'no_title' };
+
+export function runCommand(workbook: Workbook, command: Command): Outcome<Difference, CommandFault> {
+  switch (command.type) {
+    case 'enter':
+      return enter(workbook, command);
+    case 'clear':
+      return clear(workbook, command);
+    case 'retitle': {
+      const title = command.title.trim().slice(0, 120);
+      if (title === '') return failed({ code: 'no_title' });
+      return done(title === workbook.title ? [] : [{ type: 'title', before: workbook.title, after: title }]);
+    }
+  }
+}
+
+function enter(
+  workbook: Workbook,
+  { sheet: id, address, typed }: Extract<Command, { type: 'enter' }>,
+): Outcome<Difference, CommandFault> {
+  const sheet = sheetWithId(workbook, id);
+  if (!sheet) return failed({ code: 'no_such_sheet' });
+  const before = cellAt(sheet, address);
+  const entry = readEntry(typed, before);
+  if (!entry.ok) return entry;
+  const after = cellAfter(before, entry.value);
+  return done(sameCell(before, after) ? [] : [{ type: 'cell', sheet: id, address, before, after }]);
+}
+
+function clear(
+  workbook: Workbook,
+  { sheet: id, addresses }: Extract<Command, { type: 'clear' }>,
+): Outcome<Difference, CommandFault> {
+  const sheet = sheetWithId(workbook, id);
+  if (!sheet) return failed({ code: 'no_such_sheet' });
+  return done(
+    addresses.flatMap((address): Change[] => {
+      const before = cellAt(sheet, address);
+      if (!before || before.content === null) return [];
+      return [{ type: 'cell', sheet: id, address, before, after: cellAfter(before, { content: null }) }];
+    }),
+  );
+}
+
+/** The cell with its new content; what it is for, how it looks and what it asks stay. */
+function cellAfter(before: Cell | null, entry: Entry): Cell | null {
+  const formula = isFormula(entry.content);
+  if (!before) {
+    if (entry.content === null) return null;
+    return { role: formula ? 'figured' : 'text', ...entry };
+  }
+  const { content: _content, typed: _typed, ...kept } = before;
+  const role = before.role === 'text' && formula ? 'figured' : before.role;
+  const emptied =
+    entry.content === null && !kept.question && (role === 'text' || role === 'figured') && !kept.format;
+  return emptied ? null : { ...kept, ...entry, role };
+}
+
+function sameCell(one: Cell | null, other: Cell | null): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
+}

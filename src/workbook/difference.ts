@@ -1,0 +1,65 @@
+import type { CellAddress } from '../base/address.ts';
+import { assertNever } from '../base/outcome.ts';
+import { withCell } from './cells.ts';
+import type { Cell, NamedRange, Sheet, Workbook } from './document.ts';
+
+/** One reversible change. `before` and `after` are whole values, so that turning it round is swapping them. */
+export type Change =
+  | {
+      readonly type: 'cell';
+      readonly sheet: string;
+      readonly address: CellAddress;
+      readonly before: Cell | null;
+      readonly after: Cell | null;
+    }
+  | { readonly type: 'title'; readonly before: string; readonly after: string }
+  | {
+      readonly type: 'name';
+      readonly name: string;
+      readonly before: NamedRange | null;
+      readonly after: NamedRange | null;
+    }
+  /** A sheet put in, taken out or replaced at a place in the list. */
+  | {
+      readonly type: 'sheet';
+      readonly index: number;
+      readonly before: Sheet | null;
+      readonly after: Sheet | null;
+    };
+
+/** What a command did, in order: enough to do it again and to take it back. */
+export type Difference = readonly Change[];
+
+export function applyDifference(workbook: Workbook, difference: Difference): Workbook {
+  return difference.reduce(applyChange, workbook);
+}
+
+export function invertDifference(difference: Difference): Difference {
+  return difference
+    .map((change) => ({ ...change, before: change.after, after: change.before }) as Change)
+    .reverse(); // each variant swaps two values of one type
+}
+
+function applyChange(workbook: Workbook, change: Change): Workbook {
+  switch (change.type) {
+    case 'cell': {
+      const sheets = workbook.sheets.map((sheet) =>
+        sheet.id === change.sheet ? withCell(sheet, change.address, change.after) : sheet,
+      );
+      return { ...workbook, sheets };
+    }
+    case 'title':
+      return { ...workbook, title: change.after };
+    case 'name': {
+      const { [change.name]: _replaced, ...others } = workbook.names;
+      return { ...workbook, names: change.after ? { ...others, [change.name]: change.after } : others };
+    }
+    case 'sheet': {
+      const sheets = [...workbook.sheets];
+      sheets.splice(change.index, change.before ? 1 : 0, ...(change.after ? [change.after] : []));
+      return { ...workbook, sheets };
+    }
+    default:
+      return assertNever(change);
+  }
+}

@@ -1,0 +1,95 @@
+import { done, failed, type Outcome } from '../base/outcome.ts';
+import type { Unit } from '../base/unit.ts';
+import type { TapeFault } from '../trade/tape/fault.ts';
+import { readTape } from '../trade/tape/read.ts';
+import type { Cell, Content, Format, Question } from './document.ts';
+
+/** What a person typed, read by the cell's unit. */
+export interface Entry {
+  readonly content: Content;
+  /** The text as typed, where the content alone would not give it back. */
+  readonly typed?: string;
+  /** Set when an entry brings its own unit to a cell that had none: `12' 4"` in an empty cell. */
+  readonly unit?: Unit;
+}
+
+/** Why an entry is not taken; what was typed stays in the editor. Wording: `wording.ts`. */
+export type EntryFault =
+  | { readonly code: 'not_a_length'; readonly fault: TapeFault; readonly typed: string }
+  | { readonly code: 'not_a_number'; readonly typed: string; readonly unit: Unit }
+  | { readonly code: 'not_whole'; readonly got: number; readonly unit: Unit }
+  | {
+      readonly code: 'out_of_range';
+      readonly got: number;
+      readonly question: Question;
+      readonly unit: Unit | undefined;
+      readonly format: Format | undefined;
+    }
+  | { readonly code: 'not_a_choice'; readonly typed: string; readonly choices: readonly string[] }
+  | { readonly code: 'figured_cell' }
+  | { readonly code: 'too_long'; readonly got: number; readonly most: number };
+
+const longestText = 2000;
+
+/** Reads what was typed into a cell (null: a cell nobody has set up). The formula itself is not checked here. */
+export function readEntry(typed: string, cell: Cell | null): Outcome<Entry, EntryFault> {
+  const text = typed.trim();
+  if (text === '') return done({ content: null });
+  if (text.startsWith('=')) return done({ content: { formula: text.slice(1).trim() } });
+  if (cell?.role === 'figured' || cell?.role === 'check') return failed({ code: 'figured_cell' });
+  if (text.length > longestText) return failed({ code: 'too_long', got: text.length, most: longestText });
+  if (cell?.question?.choices) return readChoice(text, cell.question.choices);
+  if (cell?.unit) return readMeasured(text, cell, cell.unit);
+  return done(cell?.role === 'given' || cell?.role === 'heading' ? { content: text } : readFreely(text));
+}
+
+function readChoice(text: string, choices: readonly string[]): Outcome<Entry, EntryFault> {
+  const found = choices.find((one) => one.toLowerCase() === text.toLowerCase());
+  return found === undefined
+    ? failed({ code: 'not_a_choice', typed: text, choices })
+    : done({ content: found });
+}
+
+function readMeasured(text: string, cell: Cell, unit: Unit): Outcome<Entry, EntryFault> {
+  const number = readNumber(text, unit, cell.format);
+  if (!number.ok) return number;
+  const content = number.value;
+  const wholeOnly = unit === 'count' || unit === 'gauge';
+  if (wholeOnly && !Number.isInteger(content)) return failed({ code: 'not_whole', got: content, unit });
+  const { question, format } = cell;
+  if (question && (content < (question.least ?? -Infinity) || content > (question.most ?? Infinity))) {
+    return failed({ code: 'out_of_range', got: content, question, unit, format });
+  }
+  return done(String(content) === text ? { content } : { content, typed: text });
+}
+
+function readNumber(text: string, unit: Unit, format: Format | undefined): Outcome<number, EntryFault> {
+  if (unit === 'in' || unit === 'ft') {
+    const bare = format?.type === 'millimetres' ? 'mm' : unit;
+    const length = readTape(text, bare);
+    if (!length.ok) return failed({ code: 'not_a_length', fault: length.fault, typed: text });
+    return done(unit === 'ft' ? length.value / 12 : length.value);
+  }
+  const number = plainNumber(text.replace(/^\$\s*|\s*%$/g, ''));
+  if (number === null) return failed({ code: 'not_a_number', typed: text, unit });
+  return done(unit === 'percent' ? number / 100 : number);
+}
+
+/** A cell nobody has set up takes what the entry looks like: a length with foot or inch marks, a number, yes or no, or text. */
+function readFreely(text: string): Entry {
+  const number = plainNumber(text);
+  if (number !== null)
+    return String(number) === text ? { content: number } : { content: number, typed: text };
+  if (/^(true|false)$/i.test(text)) return { content: text.toLowerCase() === 'true' };
+  if (/[0-9½¼¾⅛⅜⅝⅞]\s*['′’"″”]/.test(text)) {
+    const length = readTape(text, 'in');
+    if (length.ok) return { content: length.value, typed: text, unit: 'in' };
+  }
+  return { content: text };
+}
+
+function plainNumber(text: string): number | null {
+  if (!/^[-+]?(\d+(\.\d*)?|\.\d+)(e[-+]?\d{1,3})?$/i.test(text)) return null;
+  const number = Number(text);
+  return Number.isFinite(number) ? number : null;
+}

@@ -1,0 +1,10 @@
+/** Why a file is refused. Nothing of it has been taken over. Wording: `wording.ts`. */
+export type FileFault =
+  | { readonly code: 'too_large'; readonly got: number; readonly most: number }
+  | { readonly code: 'empty' }
+  | { readonly code: 'not_json'; readonly at: string }
+  | { readonly code: 'not_a_workbook' }
+  | { readonly code: 'unsafe_key'; readonly key: string }
+  | { readonly code: 'newer_version'; readonly got: number; readonly newest: number }
+  | { readonly code: 'unknown_version'; readonly got: string }
+  | { readonly code: 'wrong_shape'; readonly place: string; readonly says: string };

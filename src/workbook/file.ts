@@ -1,0 +1,153 @@
+import { readAddress, writeAddress, writeRange } from '../base/address.ts';
+import { done, failed, type Outcome } from '../base/outcome.ts';
+import type { CellValue, FaultCode } from '../base/value.ts';
+import { cellsOf } from './cells.ts';
+import type { Cell, Sheet, Workbook } from './document.ts';
+import type { FileFault } from './file-fault.ts';
+import { bringUpToDate, newestVersion } from './migrations.ts';
+import { type StoredWorkbook, type WorkbookFile, workbookFile } from './schema.ts';
+import { placeKey, placeOfKey, type Values } from './values.ts';
+
+/** A workbook on disk: the document and, beside it, the values as last figured. */
+export interface KeptWorkbook {
+  readonly workbook: Workbook;
+  readonly values: Values;
+}
+
+export const largestFile = 20 * 1024 * 1024;
+
+/** Text of a workbook file, indented so that two revisions compare line by line. */
+export function writeWorkbookFile(kept: KeptWorkbook): string {
+  return `${JSON.stringify(storedForm(kept), null, 1)}\n`;
+}
+
+/** The stored form as plain data, for a database that takes objects. */
+export function storedForm({ workbook, values }: KeptWorkbook): WorkbookFile {
+  return {
+    stretchout: newestVersion,
+    workbook: {
+      ...workbook,
+      sheets: workbook.sheets.map((sheet) => ({
+        id: sheet.id,
+        name: sheet.name,
+        says: sheet.says,
+        columns: [...sheet.columns],
+        cells: Object.fromEntries(
+          [...cellsOf(sheet)].map(({ address, cell }) => [writeAddress(address), storedCell(cell)]),
+        ),
+      })),
+      names: Object.fromEntries(
+        Object.entries(workbook.names).map(([name, { sheet, range }]) => [
+          name,
+          { sheet, range: writeRange(range) },
+        ]),
+      ),
+      examples: workbook.examples as WorkbookFile['workbook']['examples'], // readonly in memory, plain on disk
+    } as StoredWorkbook, // the same fields, readonly in memory
+    values: Object.fromEntries(
+      [...values].map(([sheet, cells]) => [
+        sheet,
+        Object.fromEntries([...cells].map(([key, value]) => [writeAddress(placeOfKey(key)), value])),
+      ]),
+    ),
+  };
+}
+
+/** Reads the text of a workbook file of this or an earlier version. */
+export function readWorkbookFile(text: string): Outcome<KeptWorkbook, FileFault> {
+  if (text.length > largestFile) return failed({ code: 'too_large', got: text.length, most: largestFile });
+  if (text.trim() === '') return failed({ code: 'empty' });
+  let unsafeKey: string | undefined;
+  let data: unknown;
+  try {
+    data = JSON.parse(text, (key, value) => {
+      if (unsafeKeys.has(key)) unsafeKey = key;
+      return value;
+    });
+  } catch (error) {
+    return failed({ code: 'not_json', at: error instanceof Error ? error.message : '' });
+  }
+  if (unsafeKey !== undefined) return failed({ code: 'unsafe_key', key: unsafeKey });
+  return readStoredForm(data);
+}
+
+/** Reads the stored form from data that is already parsed, such as a record of the database. */
+export function readStoredForm(data: unknown): Outcome<KeptWorkbook, FileFault> {
+  const current = bringUpToDate(data);
+  if (!current.ok) return current;
+  const parsed = workbookFile.safeParse(current.value);
+  if (!parsed.success) {
+    const [issue] = parsed.error.issues;
+    return failed({ code: 'wrong_shape', place: issue?.path.join(' › ') ?? '', says: issue?.message ?? '' });
+  }
+  return liveForm(parsed.data);
+}
+
+const unsafeKeys = new Set(['__proto__', 'constructor', 'prototype']);
+
+function liveForm(file: WorkbookFile): Outcome<KeptWorkbook, FileFault> {
+  const sheets = file.workbook.sheets.map(liveSheet);
+  const twice = sheets.find((sheet, index) => sheets.some((one, at) => at < index && clash(one, sheet)));
+  if (twice) {
+    return failed({
+      code: 'wrong_shape',
+      place: `sheets › ${twice.name}`,
+      says: 'two sheets have this name or id',
+    });
+  }
+  const names: Record<string, Workbook['names'][string]> = {};
+  for (const [name, { sheet, range }] of Object.entries(file.workbook.names)) {
+    if (!sheets.some((one) => one.id === sheet)) {
+      return failed({
+        code: 'wrong_shape',
+        place: `names › ${name}`,
+        says: 'it points at a sheet that is not there',
+      });
+    }
+    const [from = '', to = from] = range.split(':');
+    const corner = { from: readAddress(from), to: readAddress(to) };
+    if (corner.from && corner.to) names[name] = { sheet, range: { from: corner.from, to: corner.to } };
+  }
+  const values = new Map(
+    Object.entries(file.values).map(([sheet, cells]) => [
+      sheet,
+      new Map(
+        Object.entries(cells).flatMap(([address, value]) => {
+          const place = readAddress(address);
+          return place ? [[placeKey(place), liveValue(value)] as const] : [];
+        }),
+      ),
+    ]),
+  );
+  const workbook = { ...file.workbook, sheets, names } as Workbook; // optional fields are absent, never undefined
+  return done({ workbook, values });
+}
+
+function liveSheet(stored: StoredWorkbook['sheets'][number]): Sheet {
+  const { cells, ...rest } = stored;
+  const rows: (Cell | null)[][] = [];
+  for (const [address, { content = null, ...other }] of Object.entries(cells)) {
+    const place = readAddress(address);
+    if (!place) continue;
+    while (rows.length <= place.row) rows.push([]);
+    const row = rows[place.row] ?? [];
+    while (row.length <= place.column) row.push(null);
+    row[place.column] = { content, ...other } as Cell; // optional fields are absent, never undefined
+  }
+  return { ...rest, rows };
+}
+
+function storedCell({ content, ...other }: Cell): StoredWorkbook['sheets'][number]['cells'][string] {
+  const stored = { ...other, ...(content === null ? {} : { content }) };
+  return stored as StoredWorkbook['sheets'][number]['cells'][string]; // the same fields, readonly in memory
+}
+
+function liveValue(value: WorkbookFile['values'][string][string]): CellValue {
+  if (typeof value !== 'object' || value === null) return value;
+  const { fault, sentence, bornAt } = value;
+  return { fault: fault as FaultCode, sentence, ...(bornAt ? { bornAt } : {}) }; // only ever shown, then replaced
+}
+
+function clash(one: Sheet, other: Sheet): boolean {
+  return one.id === other.id || one.name.toLowerCase() === other.name.toLowerCase();
+}
