@@ -2,7 +2,7 @@ import { done, failed, type Outcome } from '../base/outcome.ts';
 import type { Unit } from '../base/unit.ts';
 import type { TapeFault } from '../trade/tape/fault.ts';
 import { readTape } from '../trade/tape/read.ts';
-import type { Cell, Content, Format, Question } from './document.ts';
+import { type Cell, type Content, type Format, isFormula, type Question } from './document.ts';
 
 /** What a person typed, read by the cell's unit. */
 export interface Entry {
@@ -36,7 +36,7 @@ export function readEntry(typed: string, cell: Cell | null): Outcome<Entry, Entr
   const text = typed.trim();
   if (text === '') return done({ content: null });
   if (text.startsWith('=')) return done({ content: { formula: text.slice(1).trim() } });
-  if (cell?.role === 'figured' || cell?.role === 'check') return failed({ code: 'figured_cell' });
+  if (cell && isFormula(cell.content)) return failed({ code: 'figured_cell' });
   if (text.length > longestText) return failed({ code: 'too_long', got: text.length, most: longestText });
   if (cell?.question?.choices) return readChoice(text, cell.question.choices);
   if (cell?.unit) return readMeasured(text, cell, cell.unit);
