@@ -1,0 +1,57 @@
+import { describe, expect, test } from 'vitest';
+import type { CellValue } from '../../src/base/value.ts';
+import { readCheck } from '../../src/workbook/check.ts';
+import { labelOf } from '../../src/workbook/label.ts';
+import { standingOf } from '../../src/workbook/standing.ts';
+import { noValues, withValues } from '../../src/workbook/values.ts';
+import { sampleWorkbook } from './sample.ts';
+
+describe('a check speaks', () => {
+  test.each<[CellValue, string, string]>([
+    [true, 'holds', ''],
+    ['holds', 'holds', ''],
+    ['Holds: R 8.3 is enough', 'holds', 'R 8.3 is enough'],
+    ['look: only just', 'look', 'only just'],
+    ['STOP do not cut', 'stop', 'do not cut'],
+    [{ fault: 'trade', sentence: 'No depth.' }, 'stop', 'No depth.'],
+  ])('%o', (value, verdict, sentence) => {
+    expect(readCheck(value)).toEqual({ verdict, sentence });
+  });
+
+  test('what it does not say clearly is a stop', () => {
+    for (const value of [false, 'perhaps', 7, 'stopped']) expect(readCheck(value)?.verdict).toBe('stop');
+  });
+
+  test('it says nothing while it is blank', () => {
+    expect(readCheck(null)).toBeNull();
+    expect(readCheck('')).toBeNull();
+  });
+});
+
+describe('a sheet stands by its givens, checks and faults', () => {
+  const [pieces, wrap] = sampleWorkbook().sheets;
+  if (!pieces || !wrap) throw new Error('The sample has two sheets.');
+
+  test('a given without a value is to be filled, and says what it asks', () => {
+    expect(standingOf(pieces, noValues)).toMatchObject({
+      toFill: 1,
+      stops: 0,
+      concerns: [{ kind: 'fill', address: { row: 1, column: 2 }, sentence: 'Which wrap?' }],
+    });
+  });
+
+  test('a check that stops and a figure in fault both stop the sheet', () => {
+    const values = withValues(noValues, [
+      { sheet: 'Wrap round', row: 1, column: 1, value: { fault: 'divided_by_zero', sentence: 'By zero.' } },
+      { sheet: 'Wrap round', row: 1, column: 2, value: 'stop: too small' },
+    ]);
+    expect(standingOf(wrap, values)).toMatchObject({ toFill: 0, looks: 0, stops: 2 });
+  });
+});
+
+test('a cell is called by its heading and the name of its row', () => {
+  const [pieces] = sampleWorkbook().sheets;
+  if (!pieces) throw new Error('The sample has sheets.');
+  expect(labelOf(pieces, { row: 2, column: 1 })).toBe('Diameter of S2 trunk');
+  expect(labelOf(pieces, { row: 5, column: 1 })).toBe('');
+});
