@@ -1,4 +1,4 @@
-import type { CellAddress } from '../base/address.ts';
+import type { CellAddress, CellRange } from '../base/address.ts';
 import type { Unit } from '../base/unit.ts';
 import type { CellFault, CellValue } from '../base/value.ts';
 import type { Drawing } from '../catalogue/drawing.ts';
@@ -73,6 +73,7 @@ export interface Link {
   readonly sheetId: string;
   /** The first cell, where the link leads. */
   readonly address: CellAddress;
+  readonly range: CellRange;
   /** `Pieces!B4`, `Allowances!A5:J9`; or the name that the formula uses: `lap`. */
   readonly place: string;
   readonly label: string;

@@ -1,15 +1,27 @@
 import type { CellAddress } from '../base/address.ts';
-import type { Outcome } from '../base/outcome.ts';
+import { done, failed, type Outcome } from '../base/outcome.ts';
 import type { Calculator } from '../engine/calculator.ts';
-import type { Command } from '../workbook/commands.ts';
+import { sheetWithId } from '../workbook/cells.ts';
+import { type Command, runCommand } from '../workbook/commands.ts';
+import { applyDifference, type Difference } from '../workbook/difference.ts';
 import type { KeptWorkbook } from '../workbook/file.ts';
+import { afterDoing, doAgain, emptyHistory, type History, takeBack } from '../workbook/history.ts';
+import { noValues, withValues } from '../workbook/values.ts';
+import { wordCommandFault } from '../workbook/wording.ts';
+import { deedName } from './deed-name.ts';
+import { explain, glance } from './explain.ts';
 import type { Explanation } from './explanation.ts';
+import { createFiguring } from './figuring.ts';
+import { refuseFormula } from './formula-check.ts';
 import type { Journal } from './journal.ts';
+import { previewEntry } from './preview.ts';
+import { standingsReader } from './standings.ts';
 import type { SessionState } from './state.ts';
 
 /** One open workbook: commands in, states out, workings on demand. */
 export interface Session {
   getState(): SessionState;
+  /** Gives the way to stop listening. */
   subscribe(listener: () => void): () => void;
   /** Carries a command out, or says in a sentence why not; then nothing has changed. */
   run(command: Command): Outcome<null, string>;
@@ -18,14 +30,17 @@ export interface Session {
   redo(): string | null;
   /** How an entry would be read, while it is being typed: `12′ 4 ½″`, or why not. Null where there is nothing to say. */
   preview(sheetId: string, address: CellAddress, typed: string): Outcome<string, string> | null;
+  /** What can be said of a cell at once, without the engine: no workings, no links. */
+  glance(sheetId: string, address: CellAddress): Explanation;
   explain(sheetId: string, address: CellAddress): Promise<Explanation>;
-  /** Puts another workbook in place of the open one; its undo history starts empty. */
-  replace(kept: KeptWorkbook): void;
   /** The open workbook as it goes into a file. */
   kept(): KeptWorkbook;
-  /** Ready when every figure on the screen comes from the engine and everything stands on disk. */
+  /** Fulfilled when everything that was done stands on disk, or never will. */
+  written(): Promise<void>;
+  /** Fulfilled when, besides, every figure comes from the engine. */
   settled(): Promise<void>;
-  close(): Promise<void>;
+  /** Asks nothing of the calculator any more, so that another session can have it. */
+  close(): void;
 }
 
 export interface SessionParts {
@@ -36,4 +51,104 @@ export interface SessionParts {
   readonly isReadOnly?: boolean;
 }
 
-export declare function createSession(parts: SessionParts): Session;
+const readOnlySentence =
+  'This workbook is open in another window, so it can only be read here. Go to that window, or close it and open the page again.';
+const notKeptSentence =
+  'This browser could not store the last change. Save the workbook to a file now, so that nothing is lost.';
+
+export function createSession({ kept, calculator, journal, isReadOnly = false }: SessionParts): Session {
+  const standings = standingsReader();
+  const listeners = new Set<() => void>();
+  let state: SessionState = {
+    workbook: kept.workbook,
+    values: kept.values,
+    history: emptyHistory,
+    standings: standings(kept.workbook, kept.values),
+    figures: { type: 'stored' },
+    keeping: { type: 'kept' },
+    isReadOnly,
+  };
+  let writing: Promise<void> = Promise.resolve();
+
+  function publish(news: Partial<SessionState>): void {
+    const next = { ...state, ...news };
+    const isShownAnew = next.workbook !== state.workbook || next.values !== state.values;
+    state = isShownAnew ? { ...next, standings: standings(next.workbook, next.values) } : next;
+    for (const listener of listeners) listener();
+  }
+
+  const figuring = createFiguring(kept.workbook, calculator, {
+    began: () => {
+      if (state.figures.type === 'current') publish({ figures: { type: 'figuring' } });
+    },
+    all: (changes) => publish({ values: withValues(noValues, changes) }),
+    some: (changes) => {
+      if (changes.length > 0) publish({ values: withValues(state.values, changes) });
+    },
+    finished: () => publish({ figures: { type: 'current' } }),
+    stopped: (sentence) => publish({ figures: { type: 'stopped', sentence } }),
+  });
+
+  function write(difference: Difference): void {
+    if (!journal) return;
+    publish({ keeping: { type: 'keeping' } });
+    const mine = Promise.all([writing, journal.append(difference)]).then(
+      () => {
+        if (writing === mine) publish({ keeping: { type: 'kept' } });
+      },
+      () => publish({ keeping: { type: 'not_kept', sentence: notKeptSentence } }),
+    );
+    writing = mine;
+  }
+
+  function carryOut(difference: Difference, history: History): void {
+    const workbook = applyDifference(state.workbook, difference);
+    publish({ workbook, history });
+    figuring.after(difference, workbook);
+    write(difference);
+  }
+
+  return {
+    getState: () => state,
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    run: (command) => {
+      if (isReadOnly) return failed(readOnlySentence);
+      const outcome = runCommand(state.workbook, command);
+      if (!outcome.ok) return failed(wordCommandFault(outcome.fault));
+      const refusal = refuseFormula(state.workbook, outcome.value);
+      if (refusal !== null) return failed(refusal);
+      if (outcome.value.length === 0) return done(null);
+      const deed = { says: deedName(state.workbook, command), difference: outcome.value };
+      carryOut(outcome.value, afterDoing(state.history, deed));
+      return done(null);
+    },
+    undo: () => {
+      const step = isReadOnly ? null : takeBack(state.history);
+      if (step) carryOut(step.deed.difference, step.history);
+      return step?.deed.says ?? null;
+    },
+    redo: () => {
+      const step = isReadOnly ? null : doAgain(state.history);
+      if (step) carryOut(step.deed.difference, step.history);
+      return step?.deed.says ?? null;
+    },
+    preview: (sheetId, address, typed) => previewEntry(state.workbook, sheetId, address, typed),
+    glance: (sheetId, address) => glance(state.workbook, state.values, sheetId, address),
+    explain: async (sheetId, address) => {
+      const engine = await figuring.settled();
+      const sheet = sheetWithId(state.workbook, sheetId);
+      if (!engine || !sheet) return glance(state.workbook, state.values, sheetId, address);
+      return explain(state.workbook, state.values, engine, sheet, address);
+    },
+    kept: () => ({ workbook: state.workbook, values: state.values }),
+    written: () => writing,
+    settled: async () => {
+      await figuring.settled();
+      await writing;
+    },
+    close: () => figuring.close(),
+  };
+}

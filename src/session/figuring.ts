@@ -1,0 +1,141 @@
+import type { CellFault } from '../base/value.ts';
+import { bookOf } from '../engine/book.ts';
+import type { Calculator, CalculatorBook, CellChange, CellEdit, Place } from '../engine/calculator.ts';
+import { sheetWithId } from '../workbook/cells.ts';
+import type { Difference } from '../workbook/difference.ts';
+import { isFormula, type Workbook } from '../workbook/document.ts';
+
+/** What figuring has to tell: new values, all of them or some, or that it cannot go on. */
+export interface FiguringNews {
+  readonly began: () => void;
+  readonly all: (changes: readonly CellChange[]) => void;
+  readonly some: (changes: readonly CellChange[]) => void;
+  readonly finished: () => void;
+  readonly stopped: (sentence: string) => void;
+}
+
+/** Keeps a calculator in step with a workbook: differences in, values out, one request at a time. A formula that the
+ *  calculator does not come back from is set aside with a fault, and everything else is figured again. */
+export interface Figuring {
+  readonly after: (difference: Difference, workbook: Workbook) => void;
+  /** The calculator, when it has taken in everything so far; null when it has stopped. */
+  readonly settled: () => Promise<Calculator | null>;
+  /** Asks nothing of the calculator any more. */
+  readonly close: () => void;
+}
+
+const gaveUp: CellFault = {
+  fault: 'gave_up',
+  sentence:
+    'This formula ran for too long, so it was stopped and set aside; the other cells are figured without it. Use a smaller range or a shorter formula.',
+};
+
+const noEngine =
+  'The formulas cannot be figured just now. What is shown was figured earlier; typing is kept. Open the page again to try once more.';
+
+export function createFiguring(
+  first: Workbook,
+  calculator: Promise<Calculator>,
+  news: FiguringNews,
+): Figuring {
+  let workbook = first;
+  let waiting: CellEdit[] = [];
+  let mustOpen = true;
+  let hasStopped = false;
+  let running: Promise<void> | null = null;
+  const setAside = new Map<string, Place>();
+
+  function start(): void {
+    if (running || hasStopped) return;
+    news.began();
+    running = work().finally(() => {
+      running = null;
+      if (mustOpen || waiting.length > 0) start();
+      else if (!hasStopped) news.finished();
+    });
+  }
+
+  async function work(): Promise<void> {
+    const engine = await calculator.catch(() => null);
+    if (!engine) return stop();
+    while (!hasStopped && (mustOpen || waiting.length > 0)) await (mustOpen ? open(engine) : apply(engine));
+  }
+
+  async function open(engine: Calculator): Promise<void> {
+    mustOpen = false;
+    waiting = [];
+    try {
+      const changes = await engine.open(without(bookOf(workbook), setAside));
+      news.all([...changes, ...[...setAside.values()].map((place) => ({ ...place, value: gaveUp }))]);
+    } catch {
+      stop();
+    }
+  }
+
+  async function apply(engine: Calculator): Promise<void> {
+    const edits = waiting;
+    waiting = [];
+    try {
+      news.some(await engine.apply(edits));
+    } catch {
+      const formulas = edits.filter((edit) => isFormula(edit.content));
+      for (const { sheet, row, column } of formulas) {
+        setAside.set(placeKey({ sheet, row, column }), { sheet, row, column });
+      }
+      if (formulas.length === 0) return stop();
+      mustOpen = true;
+    }
+  }
+
+  function stop(): void {
+    hasStopped = true;
+    waiting = [];
+    mustOpen = false;
+    news.stopped(noEngine);
+  }
+
+  start();
+  return {
+    after: (difference, next) => {
+      workbook = next;
+      for (const change of difference) {
+        if (change.type === 'title') continue;
+        const sheet = change.type === 'cell' ? sheetWithId(next, change.sheet)?.name : undefined;
+        if (change.type !== 'cell' || sheet === undefined) {
+          mustOpen = true;
+          continue;
+        }
+        const place = { sheet, ...change.address };
+        setAside.delete(placeKey(place));
+        waiting.push({ ...place, content: change.after?.content ?? null });
+      }
+      if (mustOpen || waiting.length > 0) start();
+    },
+    settled: async () => {
+      while (running) await running;
+      return hasStopped ? null : calculator;
+    },
+    close: () => {
+      hasStopped = true;
+    },
+  };
+}
+
+function without(book: CalculatorBook, setAside: ReadonlyMap<string, Place>): CalculatorBook {
+  if (setAside.size === 0) return book;
+  return {
+    ...book,
+    sheets: book.sheets.map((sheet) => ({
+      ...sheet,
+      rows: sheet.rows.map((cells, row) =>
+        cells.map((content, column) =>
+          setAside.has(placeKey({ sheet: sheet.name, row, column })) ? null : content,
+        ),
+      ),
+    })),
+  };
+}
+
+function placeKey({ sheet, row, column }: Place): string {
+  return `${row},${column},${sheet}`;
+}

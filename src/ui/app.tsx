@@ -1,0 +1,115 @@
+import { useEffect, useState } from 'react';
+import type { CellAddress } from '../base/address.ts';
+import { sheetWithId } from '../workbook/cells.ts';
+import type { DeskKeeper } from './desk.ts';
+import { openFile, saveFile } from './files/workbook-file.ts';
+import { SheetGrid } from './grid/sheet-grid.tsx';
+import { Header } from './header/header.tsx';
+import { Notice, type Notice as NoticeText } from './notice.tsx';
+import { SheetList } from './sheets/sheet-list.tsx';
+import { ShelfList } from './sheets/shelf-list.tsx';
+import { useExplanation } from './use-explanation.ts';
+import { useHistoryKeys } from './use-history-keys.ts';
+import { useDesk, useSessionState } from './use-state.ts';
+import { WorkingPanel } from './working/working-panel.tsx';
+
+/** Where the person is: one cell of one sheet. Kept for each sheet, so that coming back is coming back to the same cell. */
+interface Spot {
+  readonly sheetId: string;
+  readonly cells: { readonly [sheetId: string]: CellAddress };
+}
+
+const firstCell: CellAddress = { row: 0, column: 0 };
+
+export function App({ keeper }: { readonly keeper: DeskKeeper }) {
+  const { session, shelf, freed } = useDesk(keeper);
+  const state = useSessionState(session);
+  const { workbook, standings } = state;
+  const [spot, setSpot] = useState<Spot>({ sheetId: '', cells: {} });
+  const [notice, setNotice] = useState<NoticeText | null>(null);
+  const sheet = sheetWithId(workbook, spot.sheetId) ?? workbook.sheets[0];
+  const sheetId = sheet?.id ?? '';
+  const address = spot.cells[sheetId] ?? firstCell;
+  const explanation = useExplanation(session, state, sheetId, address);
+
+  useHistoryKeys(session);
+  useEffect(() => {
+    document.title = `${workbook.title} · Stretchout`;
+  }, [workbook.title]);
+  useEffect(() => {
+    freed.then(() =>
+      setNotice({ sentence: 'The other window has let go of this workbook.', action: 'Work on it here' }),
+    );
+  }, [freed]);
+
+  const go = (to: string, cell: CellAddress) =>
+    setSpot(({ cells }) => ({ sheetId: to, cells: { ...cells, [to]: cell } }));
+
+  async function open(file: File): Promise<void> {
+    const kept = await openFile(file);
+    if (!kept.ok) return setNotice({ sentence: `${file.name} was not opened. ${kept.fault}` });
+    setNotice(null);
+    setSpot({ sheetId: '', cells: {} });
+    await keeper.add(kept.value);
+  }
+
+  async function take(id: string): Promise<void> {
+    const taken = await keeper.take(id);
+    if (!taken.ok) return setNotice({ sentence: taken.fault });
+    setNotice(null);
+    setSpot({ sheetId: '', cells: {} });
+  }
+
+  const last = state.history.done.at(-1);
+  const next = state.history.undone.at(-1);
+  return (
+    <div className="app">
+      <Header
+        title={workbook.title}
+        template={workbook.template ?? null}
+        keeping={state.keeping}
+        figures={state.figures}
+        undoName={last?.says ?? null}
+        redoName={next?.says ?? null}
+        isReadOnly={state.isReadOnly}
+        onUndo={() => session.undo()}
+        onRedo={() => session.redo()}
+        onOpen={open}
+        onSave={() => saveFile(session.kept())}
+        onRetitle={(title) => session.run({ type: 'retitle', title })}
+      />
+      <div className="app-side">
+        <SheetList
+          workbook={workbook}
+          standings={standings}
+          current={sheetId}
+          onChoose={(id) => setSpot(({ cells }) => ({ sheetId: id, cells }))}
+        />
+        <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
+      </div>
+      <main className="app-sheet">
+        <h1 className="app-sheet-name">{sheet?.name}</h1>
+        <p className="app-sheet-says">{sheet?.says}</p>
+        {notice ? (
+          <Notice {...notice} onDismiss={() => setNotice(null)} onAct={() => location.reload()} />
+        ) : null}
+        <SheetGrid
+          key={workbook.id}
+          session={session}
+          state={state}
+          sheetId={sheetId}
+          selected={address}
+          onSelect={(cell) => go(sheetId, cell)}
+          marked={explanation.comesFrom.filter((link) => link.sheetId === sheetId).map((link) => link.range)}
+        />
+      </main>
+      <WorkingPanel
+        session={session}
+        state={state}
+        explanation={explanation}
+        onGo={go}
+        key={`${workbook.id}`}
+      />
+    </div>
+  );
+}

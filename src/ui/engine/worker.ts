@@ -1,0 +1,5 @@
+import { expose } from 'comlink';
+import { tradeFunctions } from '../../catalogue/list.ts';
+import { createCalculator } from '../../engine/create.ts';
+
+expose(createCalculator({ functions: tradeFunctions }));

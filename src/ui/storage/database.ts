@@ -1,0 +1,33 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { Difference } from '../../workbook/difference.ts';
+
+/** Everything that this browser keeps: whole workbooks as of their last rest, and what was done to each since then. */
+interface Shape extends DBSchema {
+  workbooks: {
+    key: string;
+    value: {
+      readonly id: string;
+      readonly title: string;
+      /** When it was last worked on, in milliseconds since 1970. */
+      readonly at: number;
+      /** The stored form of `workbook/file.ts`; read through its schema, never trusted. */
+      readonly stored: unknown;
+    };
+  };
+  log: {
+    key: number;
+    value: { readonly workbook: string; readonly difference: Difference };
+    indexes: { workbook: string };
+  };
+}
+
+export type Database = IDBPDatabase<Shape>;
+
+export function openDatabase(): Promise<Database> {
+  return openDB<Shape>('stretchout', 1, {
+    upgrade: (database) => {
+      database.createObjectStore('workbooks', { keyPath: 'id' });
+      database.createObjectStore('log', { autoIncrement: true }).createIndex('workbook', 'workbook');
+    },
+  });
+}

@@ -1,0 +1,28 @@
+import type { Session } from '../../session/session.ts';
+import type { Shelf } from './shelf.ts';
+
+const rest = 1500;
+
+/** Stores the whole workbook when nobody has touched it for a moment and its figures are current, so that the next
+ *  first paint has them. Gives the way to stop. */
+export function snapshotAtRest(session: Session, shelf: Shelf): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let last = session.kept();
+
+  const store = () => {
+    const { figures } = session.getState();
+    const kept = session.kept();
+    if (figures.type !== 'current' || (kept.workbook === last.workbook && kept.values === last.values))
+      return;
+    last = kept;
+    shelf.put(kept).catch(() => {}); // the log holds everything still; the next rest tries again
+  };
+  const unsubscribe = session.subscribe(() => {
+    clearTimeout(timer);
+    timer = setTimeout(store, rest);
+  });
+  return () => {
+    clearTimeout(timer);
+    unsubscribe();
+  };
+}
