@@ -6,8 +6,10 @@ export function cellAt(sheet: Sheet, address: CellAddress): Cell | null {
   return sheet.rows[address.row]?.[address.column] ?? null;
 }
 
+/** Upper and lower case are alike, as in formulas. */
 export function sheetNamed(workbook: Workbook, name: string): Sheet | undefined {
-  return workbook.sheets.find((sheet) => sheet.name === name);
+  const wanted = name.toLowerCase();
+  return workbook.sheets.find((sheet) => sheet.name.toLowerCase() === wanted);
 }
 
 export function sheetWithId(workbook: Workbook, id: string): Sheet | undefined {
