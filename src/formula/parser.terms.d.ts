@@ -1,0 +1,3 @@
+/** Numbers of the terms that `word.ts` hands out. Generated from `formula.grammar` by `npm run grammar`. */
+export declare const cell: number;
+export declare const truth: number;
