@@ -1,0 +1,140 @@
+import { type KeyboardEvent, useId, useLayoutEffect, useRef, useState } from 'react';
+import { writeAddress } from '../../base/address.ts';
+import type { Session } from '../../session/session.ts';
+import { cellAt } from '../../workbook/cells.ts';
+import type { Sheet } from '../../workbook/document.ts';
+import { labelOf } from '../../workbook/label.ts';
+import { ChoiceList, fittingChoices } from './choice-list.tsx';
+import type { Draft } from './draft.ts';
+import type { EditorPlace } from './editor-place.ts';
+import { questionWords } from './question-words.ts';
+import './cell-editor.css';
+
+/** Where the person goes after an entry is taken. */
+export type Onward = 'stay' | 'up' | 'down' | 'left' | 'right';
+
+/** The field that stands over a cell while it is being typed into, with a note below: how the entry reads, or why not. */
+export function CellEditor({
+  session,
+  sheet,
+  draft,
+  place,
+  onType,
+  onOffer,
+  onGiveUp,
+}: {
+  readonly session: Session;
+  readonly sheet: Sheet;
+  readonly draft: Draft;
+  readonly place: EditorPlace;
+  readonly onType: (typed: string) => void;
+  readonly onOffer: (typed: string, onward: Onward, takesFocus: boolean) => void;
+  readonly onGiveUp: () => void;
+}) {
+  const id = useId();
+  const field = useRef<HTMLInputElement>(null);
+  const [active, setActive] = useState<number | null>(null);
+  const { address, typed, began, refusal } = draft;
+  const question = cellAt(sheet, address)?.question ?? null;
+  const choices = fittingChoices(question?.choices ?? [], typed, began);
+  const chosen = active === null ? undefined : choices[active];
+  const asks = question ? questionWords(sheet, address) : '';
+  const preview = typed === began ? null : session.preview(sheet.id, address, typed);
+  const isWrong = refusal !== null || preview?.ok === false;
+
+  useLayoutEffect(() => {
+    const input = field.current;
+    input?.focus({ preventScroll: true });
+    input?.setSelectionRange(input.value.length, input.value.length);
+  }, []);
+
+  function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {
+    if (event.nativeEvent.isComposing) return;
+    const onward = onwardOf(event);
+    if (onward !== null) {
+      event.preventDefault();
+      onOffer(chosen ?? typed, onward, true);
+    } else if (event.key === 'Escape') {
+      event.preventDefault();
+      if (chosen === undefined) onGiveUp();
+      else setActive(null);
+    } else if (choices.length > 0 && (event.key === 'ArrowDown' || event.key === 'ArrowUp')) {
+      event.preventDefault();
+      const step = event.key === 'ArrowDown' ? 1 : -1;
+      const from = active ?? (step === 1 ? -1 : 0);
+      setActive((from + step + choices.length) % choices.length);
+    }
+  }
+
+  const hasList = (question?.choices ?? []).length > 0;
+  const name = [labelOf(sheet, address), writeAddress(address)].filter(Boolean).join(', ');
+  return (
+    <div
+      className="cell-editor"
+      data-side={place.side}
+      style={{ left: place.left, top: place.top, minWidth: place.width, maxWidth: place.room }}
+    >
+      <input
+        ref={field}
+        className="cell-editor-field"
+        type="text"
+        style={{ height: place.height, width: `${Math.max(8, typed.length + 4)}ch` }}
+        data-formula={typed.startsWith('=') ? '' : undefined}
+        autoComplete="off"
+        autoCapitalize="off"
+        spellCheck={false}
+        value={typed}
+        aria-label={name}
+        aria-invalid={isWrong}
+        aria-describedby={`${id}-asks ${id}-note`}
+        {...(hasList && {
+          role: 'combobox',
+          'aria-autocomplete': 'list',
+          'aria-expanded': choices.length > 0,
+          'aria-controls': `${id}-choices`,
+          ...(active !== null && { 'aria-activedescendant': `${id}-choices-${active}` }),
+        })}
+        onChange={(event) => {
+          setActive(null);
+          onType(event.target.value);
+        }}
+        onKeyDown={onKeyDown}
+        onBlur={(event) => {
+          // The window lost the focus, not the field: the person comes back to it.
+          if (document.activeElement !== event.target) onOffer(typed, 'stay', false);
+        }}
+      />
+      <div className="cell-editor-below">
+        {asks ? (
+          <p id={`${id}-asks`} className="cell-editor-asks">
+            {asks}
+          </p>
+        ) : null}
+        {hasList ? (
+          <ChoiceList
+            id={`${id}-choices`}
+            choices={choices}
+            active={active}
+            onChoose={(choice) => onOffer(choice, 'stay', true)}
+          />
+        ) : null}
+        <p id={`${id}-note`} className="cell-editor-note" role="status" data-wrong={isWrong ? '' : undefined}>
+          {refusal === null && preview && !(hasList && choices.length > 0)
+            ? preview.ok
+              ? `reads as ${preview.value}`
+              : preview.fault
+            : ''}
+        </p>
+        <p className="cell-editor-refusal" role="alert">
+          {refusal ?? ''}
+        </p>
+      </div>
+    </div>
+  );
+}
+
+function onwardOf({ key, shiftKey }: KeyboardEvent): Onward | null {
+  if (key === 'Enter') return shiftKey ? 'up' : 'down';
+  if (key === 'Tab') return shiftKey ? 'left' : 'right';
+  return null;
+}

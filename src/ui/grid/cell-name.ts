@@ -1,0 +1,67 @@
+import { writeAddress } from '../../base/address.ts';
+import type { TapeParts } from '../../trade/tape/write.ts';
+import { readCheck } from '../../workbook/check.ts';
+import { type Cell, isFormula } from '../../workbook/document.ts';
+import { labelOf } from '../../workbook/label.ts';
+import { type Shown, showValue } from '../../workbook/show.ts';
+import type { CellSight } from './cell-sight.ts';
+
+/** What a screen reader says of a cell: its value first, then what it is called, what it is for and where it stands. */
+export function cellName(sight: CellSight): string {
+  const { cell, sheet, address } = sight;
+  const place = writeAddress(address);
+  if (!cell) return `empty, ${place}`;
+  const label = cell.role === 'heading' || cell.role === 'text' ? '' : labelOf(sheet, address);
+  return [spoken(sight, cell), label, roleWords[cell.role], cell.note ? 'has a note' : '', place]
+    .filter(Boolean)
+    .join(', ');
+}
+
+/** Whether the sheet waits for this cell to be filled in. */
+export function mustBeFilled(cell: Cell): boolean {
+  return (
+    cell.role === 'given' && cell.question !== undefined && !cell.question.mayBeBlank && cell.content === null
+  );
+}
+
+const roleWords = {
+  given: 'given',
+  figured: 'figured',
+  check: 'check',
+  text: '',
+  heading: 'heading',
+} as const;
+
+function spoken({ value }: CellSight, cell: Cell): string {
+  if (mustBeFilled(cell)) return `to fill: ${cell.question?.asks ?? ''}`;
+  const shown = showValue(value, cell.unit, cell.format);
+  if (cell.role === 'check' && shown.type !== 'fault') {
+    const said = readCheck(value);
+    return said === null ? 'no answer yet' : [said.verdict, said.sentence].filter(Boolean).join(': ');
+  }
+  return isFormula(cell.content) && shown.type === 'blank' ? 'blank' : spokenValue(shown, cell);
+}
+
+function spokenValue(shown: Shown, cell: Cell): string {
+  switch (shown.type) {
+    case 'blank':
+      return 'empty';
+    case 'tape':
+      return tapeWords(shown.parts);
+    case 'number':
+      return cell.unit === 'r' ? `R ${shown.text}` : shown.text;
+    case 'fault':
+      return `${shown.text}: ${shown.fault.sentence}`;
+    case 'text':
+      return shown.text;
+  }
+}
+
+/** `14 feet 6 and 1/2 inches`: the marks for feet and inches are often left out when read aloud. */
+function tapeWords({ sign, feet, whole, numerator, denominator }: TapeParts): string {
+  const fraction = numerator === 0 ? '' : `${numerator}/${denominator}`;
+  const amount = [whole > 0 || fraction === '' ? String(whole) : '', fraction].filter(Boolean).join(' and ');
+  const inchesWords = `${amount} ${amount === '1' ? 'inch' : 'inches'}`;
+  const feetWords = feet === null ? '' : `${feet} ${feet === 1 ? 'foot' : 'feet'}`;
+  return [sign < 0 ? 'minus' : '', feetWords, inchesWords].filter(Boolean).join(' ');
+}

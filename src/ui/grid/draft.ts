@@ -1,0 +1,21 @@
+import type { CellAddress } from '../../base/address.ts';
+import { cellAt } from '../../workbook/cells.ts';
+import type { Sheet } from '../../workbook/document.ts';
+import { textToEdit } from './text-to-edit.ts';
+
+/** What is being typed into a cell and is not in the workbook yet. */
+export interface Draft {
+  readonly sheetId: string;
+  readonly address: CellAddress;
+  /** What the editor began with; an unchanged draft changes nothing. */
+  readonly began: string;
+  readonly typed: string;
+  /** Why it was not taken, when it was offered as it now stands. */
+  readonly refusal: string | null;
+}
+
+/** Starts a draft: with what stands in the cell, or with the first character typed over it. */
+export function beginDraft(sheet: Sheet, address: CellAddress, typed: string | null): Draft {
+  const began = textToEdit(cellAt(sheet, address));
+  return { sheetId: sheet.id, address, began, typed: typed ?? began, refusal: null };
+}

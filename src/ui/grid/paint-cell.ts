@@ -1,0 +1,106 @@
+import { isFault } from '../../base/value.ts';
+import type { TapeParts } from '../../trade/tape/write.ts';
+import { cellAt } from '../../workbook/cells.ts';
+import { readCheck, type Verdict } from '../../workbook/check.ts';
+import type { Cell, Sheet } from '../../workbook/document.ts';
+import { type Shown, showValue } from '../../workbook/show.ts';
+import { cellName, mustBeFilled } from './cell-name.ts';
+import type { CellSight } from './cell-sight.ts';
+
+const signs = { holds: '✓', look: '!', stop: '✕' } as const;
+
+/** Paints one cell: its looks onto the grid's own element, its words into the piece that is handed back. Made of text
+ *  nodes only, since what stands in a cell may come from anybody's file. */
+export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
+  const { cell, value } = sight;
+  const shown = showValue(value, cell?.unit, cell?.format);
+  const verdict = cell?.role === 'check' && !isFault(value) ? readCheck(value) : null;
+  const fills = cell !== null && mustBeFilled(cell);
+  mark(element, 'role', cell?.role ?? 'empty');
+  mark(element, 'headingRow', sight.isInHeadingRow);
+  mark(element, 'says', verdict?.verdict ?? (shown.type === 'fault' ? 'fault' : fills ? 'fill' : false));
+  mark(element, 'right', isRight(sight, shown));
+  mark(element, 'marked', sight.isMarked);
+  element.setAttribute('aria-label', cellName(sight));
+  element.setAttribute('aria-selected', String(sight.isSelected));
+  // One stop for the Tab key: where the person is.
+  element.tabIndex = sight.isSelected ? 0 : -1;
+
+  const words = document.createElement('span');
+  words.className = 'sheet-cell';
+  words.append(
+    ...(verdict ? checkWords(verdict) : fills ? [small('sheet-cell-fill', 'fill')] : valueWords(shown)),
+  );
+  const tip = hoverText(cell, shown, verdict);
+  if (tip !== '') words.title = tip;
+  return words;
+}
+
+function mark(element: HTMLElement, name: string, value: string | boolean): void {
+  if (value === false) delete element.dataset[name];
+  else element.dataset[name] = value === true ? '' : value;
+}
+
+function valueWords(shown: Shown): readonly (Node | string)[] {
+  if (shown.type === 'tape') return tapeWords(shown.parts);
+  if (shown.type === 'fault') return [small('sheet-cell-sign', signs.stop), shown.text];
+  return [shown.text];
+}
+
+function checkWords({ verdict, sentence }: Verdict): readonly (Node | string)[] {
+  return [small('sheet-cell-sign', signs[verdict]), sentence === '' ? verdict : `${verdict}: ${sentence}`];
+}
+
+/** A length with a real fraction: `14′ 6 ` then one small numeral over another. */
+function tapeWords({ sign, feet, whole, numerator, denominator }: TapeParts): readonly (Node | string)[] {
+  const feetText = feet === null ? '' : `${feet}′ `;
+  const wholeText = whole > 0 || numerator === 0 || feet !== null ? String(whole) : '';
+  const before = `${sign < 0 ? '-' : ''}${feetText}${wholeText}`;
+  if (numerator === 0) return [`${before}″`];
+  const fraction = document.createElement('span');
+  fraction.className = 'tape-fraction';
+  fraction.append(numeral('sup', numerator), '⁄', numeral('sub', denominator));
+  return [wholeText === '' ? before : `${before} `, fraction, '″'];
+}
+
+function numeral(tag: 'sup' | 'sub', number: number): HTMLElement {
+  const element = document.createElement(tag);
+  element.textContent = String(number);
+  return element;
+}
+
+function small(className: string, text: string): HTMLElement {
+  const element = document.createElement('span');
+  element.className = className;
+  element.textContent = text;
+  return element;
+}
+
+/** Said in full where the cell may be too narrow for it, or shows a mark only. */
+function hoverText(cell: Cell | null, shown: Shown, verdict: Verdict | null): string {
+  const said = verdict ? [verdict.verdict, verdict.sentence].filter(Boolean).join(': ') : shown.text;
+  const full = shown.type === 'fault' ? shown.fault.sentence : said;
+  const asks = shown.type === 'blank' ? (cell?.question?.asks ?? '') : '';
+  return [full, asks, cell?.note ?? ''].filter(Boolean).join('\n');
+}
+
+/** Numbers stand at the right, words at the left; a heading goes with what stands under it. */
+function isRight({ cell, sheet, address }: CellSight, shown: Shown): boolean {
+  if (cell?.role === 'heading') return isMeasured(firstBelow(sheet, address.row, address.column));
+  return shown.type === 'number' || shown.type === 'tape' || (shown.type === 'blank' && isMeasured(cell));
+}
+
+function firstBelow(sheet: Sheet, row: number, column: number): Cell | null {
+  for (let below = row + 1; below < sheet.rows.length; below += 1) {
+    const cell = cellAt(sheet, { row: below, column });
+    if (!cell) return null;
+    if (cell.role !== 'heading') return cell;
+  }
+  return null;
+}
+
+function isMeasured(cell: Cell | null): boolean {
+  return (
+    cell !== null && cell.role !== 'check' && (cell.unit !== undefined || typeof cell.content === 'number')
+  );
+}

@@ -1,0 +1,190 @@
+import {
+  ClientSideRowModelModule,
+  type ColDef,
+  ColumnApiModule,
+  createGrid,
+  type GridApi,
+  type ICellRendererParams,
+  RenderApiModule,
+  RowApiModule,
+  ScrollApiModule,
+  themeQuartz,
+} from 'ag-grid-community';
+import { type CellAddress, columnName, sameAddress } from '../../base/address.ts';
+import { extentOf } from '../../workbook/cells.ts';
+import type { Sheet } from '../../workbook/document.ts';
+import { cellElement, columnId } from './cell-place.ts';
+import { type CellSight, hasHeading, type SheetSight, sameSight, sightOf } from './cell-sight.ts';
+import { paintCell } from './paint-cell.ts';
+
+/** The table on the page. The outside grid does the rows, the columns and the scrolling, and stays behind this door:
+ *  keys, selection and editing are ours. */
+export interface SheetTable {
+  /** Shows the sheet as it is now; only cells that look different are painted again. */
+  show(sight: SheetSight): void;
+  /** Scrolls until the cell is in view. */
+  reveal(address: CellAddress): void;
+  focus(address: CellAddress): void;
+  rowsPerPage(): number;
+  destroy(): void;
+}
+
+/** The row model: a row of the table is nothing but its number; what stands there is looked up when it is painted. */
+interface TableRow {
+  readonly row: number;
+}
+
+const modules = [ClientSideRowModelModule, ColumnApiModule, RenderApiModule, RowApiModule, ScrollApiModule];
+
+const rowHeight = 34;
+/** Empty rows and columns kept below and beside what is used, so that a sheet can grow. */
+const spareRows = 6;
+const spareColumns = 1;
+const usualWidth = 12;
+
+const theme = themeQuartz.withParams({
+  accentColor: 'var(--dye)',
+  backgroundColor: 'var(--card)',
+  borderColor: 'var(--rule)',
+  borderRadius: 0,
+  browserColorScheme: 'light',
+  cellHorizontalPadding: 9,
+  columnBorder: false,
+  dataFontSize: 14.5,
+  fontFamily: 'inherit',
+  fontSize: 14.5,
+  foregroundColor: 'var(--ink)',
+  headerBackgroundColor: 'var(--paper)',
+  headerColumnBorder: false,
+  headerFontSize: 12.5,
+  headerFontWeight: 500,
+  headerTextColor: 'var(--soft)',
+  rowHoverColor: 'transparent',
+  wrapperBorder: false,
+  wrapperBorderRadius: 0,
+});
+
+export function createSheetTable(host: HTMLElement, first: SheetSight): SheetTable {
+  let sight = first;
+  let rowCount = 0;
+  let shape = '';
+  const rows: TableRow[] = [];
+  const api: GridApi<TableRow> = createGrid<TableRow>(
+    host,
+    {
+      theme,
+      rowHeight,
+      headerHeight: 30,
+      rowData: [],
+      columnDefs: [],
+      defaultColDef: {
+        sortable: false,
+        resizable: false,
+        suppressMovable: true,
+        cellDataType: false,
+        suppressKeyboardEvent: () => true,
+      },
+      getRowId: ({ data }) => String(data.row),
+      ensureDomOrder: true,
+      suppressHeaderFocus: true,
+      suppressAnimationFrame: true,
+      suppressRowHoverHighlight: true,
+      animateRows: false,
+      suppressColumnMoveAnimation: true,
+      tabIndex: -1,
+    },
+    { modules },
+  );
+
+  /** Enough rows and columns for what is used, where the person is, and some more; never fewer than before. */
+  function widen(): void {
+    const { to } = extentOf(sight.sheet);
+    const rowsNow = Math.max(rowCount, to.row + 1 + spareRows, sight.selected.row + 1 + spareRows / 2);
+    const columns = Math.max(to.column, sight.selected.column) + 1 + spareColumns;
+    const widths = Array.from({ length: columns }, (_, at) => sight.sheet.columns[at]?.width ?? usualWidth);
+    if (widths.join() !== shape) {
+      shape = widths.join();
+      api.setGridOption('columnDefs', [
+        rowNumbers,
+        ...widths.map((width, at) => columnOf(at, width, () => sight)),
+      ]);
+    }
+    if (rowsNow > rowCount) {
+      while (rows.length < rowsNow) rows.push({ row: rows.length });
+      rowCount = rowsNow;
+      api.setGridOption('rowData', rows.slice());
+    }
+  }
+
+  function reveal({ row, column }: CellAddress): void {
+    api.ensureIndexVisible(row);
+    api.ensureColumnVisible(columnId(column));
+  }
+
+  api.setGridAriaProperty('label', `${first.sheet.name}, the cells`);
+  widen();
+  reveal(first.selected);
+  return {
+    show(next) {
+      const before = sight;
+      sight = next;
+      widen();
+      const stale = rowsWithNewNames(before.sheet, next.sheet);
+      if (stale === 'all') api.refreshCells({ force: true });
+      else {
+        const rowNodes = stale.flatMap((row) => api.getRowNode(String(row)) ?? []);
+        if (rowNodes.length > 0) api.refreshCells({ rowNodes, force: true });
+        api.refreshCells();
+      }
+      if (!sameAddress(before.selected, next.selected)) reveal(next.selected);
+    },
+    reveal,
+    focus: ({ row, column }) => {
+      reveal({ row, column });
+      api.setFocusedCell(row, columnId(column));
+      cellElement(host, { row, column })?.focus({ preventScroll: true });
+    },
+    rowsPerPage: () => {
+      const { top, bottom } = api.getVerticalPixelRange();
+      return Math.max(1, Math.floor((bottom - top) / rowHeight) - 1);
+    },
+    destroy: () => api.destroy(),
+  };
+}
+
+/** A cell is also called by its heading and by the first words in its row, so a new one of those renames its neighbours. */
+function rowsWithNewNames(before: Sheet, after: Sheet): 'all' | readonly number[] {
+  if (before.rows === after.rows) return [];
+  const changed: number[] = [];
+  for (let row = 0; row < Math.max(before.rows.length, after.rows.length); row += 1) {
+    if (before.rows[row] === after.rows[row]) continue;
+    if (hasHeading(before, row) || hasHeading(after, row)) return 'all';
+    changed.push(row);
+  }
+  return changed;
+}
+
+const rowNumbers: ColDef<TableRow> = {
+  colId: 'row',
+  headerName: '',
+  headerTooltip: '',
+  pinned: 'left',
+  lockPinned: true,
+  width: 44,
+  cellAriaRole: 'rowheader',
+  valueGetter: ({ data }) => (data ? data.row + 1 : ''),
+};
+
+function columnOf(column: number, width: number, look: () => SheetSight): ColDef<TableRow, CellSight> {
+  return {
+    colId: columnId(column),
+    headerName: columnName(column),
+    // A character of the interface type is about 8.4 px wide; the rest is the room beside it.
+    width: Math.round(width * 8.4) + 20,
+    valueGetter: ({ data }) => sightOf(look(), { row: data?.row ?? 0, column }),
+    equals: (one, other) =>
+      one !== null && other !== null && one !== undefined && other !== undefined && sameSight(one, other),
+    cellRenderer: ({ value, eGridCell }: ICellRendererParams<TableRow, CellSight>) =>
+      value ? paintCell(eGridCell, value) : document.createElement('span'),
+  };
+}

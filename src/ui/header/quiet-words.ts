@@ -1,0 +1,25 @@
+import type { HeaderProps } from './header.tsx';
+
+/** The quiet line under the title: where the workbook comes from and whether it is safe. Trouble takes its place. */
+export function quietWords({
+  template,
+  keeping,
+  figures,
+  isReadOnly,
+}: Pick<HeaderProps, 'template' | 'keeping' | 'figures' | 'isReadOnly'>): {
+  readonly words: string;
+  readonly isTrouble: boolean;
+} {
+  const trouble = [
+    keeping.type === 'not_kept' ? keeping.sentence : '',
+    figures.type === 'stopped' ? figures.sentence : '',
+  ].filter(Boolean);
+  if (trouble.length > 0) return { words: trouble.join(' '), isTrouble: true };
+  const from = template ? `from ${template.name}, revision ${template.revision}` : '';
+  const safe = isReadOnly
+    ? 'open in another window, to read only here'
+    : keeping.type === 'keeping'
+      ? 'keeping…'
+      : 'kept on this computer';
+  return { words: [from, safe].filter(Boolean).join(' · '), isTrouble: false };
+}
