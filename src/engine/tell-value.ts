@@ -1,0 +1,45 @@
+import { sameAddress } from '../base/address.ts';
+import { type CellValue, isFault } from '../base/value.ts';
+import type { Place } from './calculator.ts';
+import type { FormulaEngine } from './formula-engine.ts';
+import type { KeptBook } from './kept-book.ts';
+import { placeName, readPlaceName } from './place-name.ts';
+import { ringWording } from './ring.ts';
+import { longestText, tooLongFault } from './wording.ts';
+
+/** Makes a value of the engine ready to be told: rings with their cells, texts not without end, and `bornAt` only where it
+ *  is another cell than the one told of. */
+export function valueTeller(
+  book: KeptBook,
+  engine: FormulaEngine,
+): (value: CellValue, place?: Place) => CellValue {
+  const wordRing = ringWording((place) => {
+    const cell = book.at(place);
+    if (cell?.type !== 'formula' || cell.reading.type !== 'sound') return [];
+    return cell.reading.reaches
+      .flatMap((reach) => book.formulasIn(reach).map((read) => read.place))
+      .filter(isInRing);
+  });
+
+  function isInRing(place: Place): boolean {
+    const value = engine.valueAt(place);
+    if (!isFault(value) || value.fault !== 'circular' || value.bornAt === undefined) return false;
+    return isSamePlace(readPlaceName(value.bornAt), place);
+  }
+
+  return (value, place) => {
+    if (typeof value === 'string' && value.length > longestText) return tooLongFault;
+    if (!isFault(value)) return value;
+    const { fault } = value;
+    const cause = value.bornAt === undefined ? null : readPlaceName(value.bornAt);
+    if (!cause) return { fault, sentence: value.sentence };
+    const sentence = fault === 'circular' ? wordRing(cause) : value.sentence;
+    return place && isSamePlace(cause, place)
+      ? { fault, sentence }
+      : { fault, sentence, bornAt: placeName(cause) };
+  };
+}
+
+function isSamePlace(one: Place | null, other: Place): boolean {
+  return one !== null && one.sheet === other.sheet && sameAddress(one, other);
+}
