@@ -40,7 +40,6 @@ export function CellEditor({
   const chosen = active === null ? undefined : choices[active];
   const asks = question ? questionWords(sheet, address) : '';
   const preview = typed === began ? null : session.preview(sheet.id, address, typed);
-  const isWrong = refusal !== null || preview?.ok === false;
 
   useLayoutEffect(() => {
     const input = field.current;
@@ -85,7 +84,7 @@ export function CellEditor({
         spellCheck={false}
         value={typed}
         aria-label={name}
-        aria-invalid={isWrong}
+        aria-invalid={refusal !== null}
         aria-describedby={`${id}-asks ${id}-note`}
         {...(hasList && {
           role: 'combobox',
@@ -104,7 +103,7 @@ export function CellEditor({
           if (document.activeElement !== event.target) onOffer(typed, 'stay', false);
         }}
       />
-      <div className="cell-editor-below">
+      <div className="cell-editor-below" style={{ maxWidth: Math.min(place.room, 400) }}>
         {asks ? (
           <p id={`${id}-asks`} className="cell-editor-asks">
             {asks}
@@ -118,7 +117,12 @@ export function CellEditor({
             onChoose={(choice) => onOffer(choice, 'stay', true)}
           />
         ) : null}
-        <p id={`${id}-note`} className="cell-editor-note" role="status" data-wrong={isWrong ? '' : undefined}>
+        <p
+          id={`${id}-note`}
+          className="cell-editor-note"
+          role="status"
+          data-wrong={preview?.ok === false ? '' : undefined}
+        >
           {refusal === null && preview && !(hasList && choices.length > 0)
             ? preview.ok
               ? `reads as ${preview.value}`

@@ -91,6 +91,10 @@ export function OneSheet({
       setComplaint(refused.ok ? '' : refused.fault);
       return;
     }
+    if (draft && !offer(draft.typed, 'stay', true)) {
+      backToField();
+      return;
+    }
     setComplaint('');
     table.current?.reveal(address);
     onDraft(beginDraft(sheet, address, typed));
@@ -112,13 +116,17 @@ export function OneSheet({
     return true;
   }
 
+  function backToField(): void {
+    frame.current?.querySelector<HTMLElement>('.cell-editor-field')?.focus();
+  }
+
   function giveUp(): void {
     wantsFocus.current = true;
     onDraft(null);
   }
 
   function onKeyDown(event: KeyboardEvent<HTMLElement>): void {
-    if (draft !== null && isInEditor(event.target)) return;
+    if (addressOf(event.target) === null) return;
     const wish = readKey(plainKey(event), selected, reachOf(sheet, selected, table.current));
     if (wish === null) return;
     const isLeaving = wish.type === 'leave' || (event.key === 'Tab' && isSteppingOut.current);
@@ -147,6 +155,7 @@ export function OneSheet({
       // The field keeps the focus, and what was typed.
       event.preventDefault();
       event.stopPropagation();
+      backToField();
       return;
     }
     setComplaint('');

@@ -9,8 +9,8 @@ import type { CellSight } from './cell-sight.ts';
 
 const signs = { holds: '✓', look: '!', stop: '✕' } as const;
 
-/** Paints one cell: its looks onto the grid's own element, its words into the piece that is handed back. Made of text
- *  nodes only, since what stands in a cell may come from anybody's file. */
+/** Paints one cell: its looks onto the grid's own element, its words into the piece that is handed back, once to be seen
+ *  and once to be read out. Made of text nodes only, since what stands in a cell may come from anybody's file. */
 export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   const { cell, value } = sight;
   const shown = showValue(value, cell?.unit, cell?.format);
@@ -21,7 +21,6 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   mark(element, 'says', verdict?.verdict ?? (shown.type === 'fault' ? 'fault' : fills ? 'fill' : false));
   mark(element, 'right', isRight(sight, shown));
   mark(element, 'marked', sight.isMarked);
-  element.setAttribute('aria-label', cellName(sight));
   element.setAttribute('aria-selected', String(sight.isSelected));
   // One stop for the Tab key: where the person is.
   element.tabIndex = sight.isSelected ? 0 : -1;
@@ -33,7 +32,10 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   );
   const tip = hoverText(cell, shown, verdict);
   if (tip !== '') words.title = tip;
-  return words;
+  const piece = document.createElement('span');
+  piece.className = 'sheet-cell';
+  piece.append(small('visually-hidden', cellName(sight)), words);
+  return piece;
 }
 
 function mark(element: HTMLElement, name: string, value: string | boolean): void {

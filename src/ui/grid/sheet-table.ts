@@ -41,10 +41,12 @@ const rowHeight = 34;
 const spareRows = 6;
 const spareColumns = 1;
 const usualWidth = 12;
+/** Browsers let the Tab key stop at whatever scrolls; here the cells do that better. */
+const scrollBars = '.ag-body-horizontal-scroll-viewport, .ag-body-vertical-scroll-viewport';
 
 const theme = themeQuartz.withParams({
   accentColor: 'var(--dye)',
-  backgroundColor: 'var(--card)',
+  backgroundColor: 'var(--paper)',
   borderColor: 'var(--rule)',
   borderRadius: 0,
   browserColorScheme: 'light',
@@ -124,6 +126,7 @@ export function createSheetTable(host: HTMLElement, first: SheetSight): SheetTab
   api.setGridAriaProperty('label', `${first.sheet.name}, the cells`);
   widen();
   reveal(first.selected);
+  for (const bar of host.querySelectorAll<HTMLElement>(scrollBars)) bar.tabIndex = -1;
   return {
     show(next) {
       const before = sight;
@@ -166,8 +169,7 @@ function rowsWithNewNames(before: Sheet, after: Sheet): 'all' | readonly number[
 
 const rowNumbers: ColDef<TableRow> = {
   colId: 'row',
-  headerName: '',
-  headerTooltip: '',
+  headerName: 'Row',
   pinned: 'left',
   lockPinned: true,
   width: 44,

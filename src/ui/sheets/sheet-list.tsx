@@ -68,10 +68,14 @@ function HowItStands({
 
 /** The worst comes first: what stops the work, what is still to fill, what is worth a look. */
 function standingWords({ stops, toFill, looks }: Standing) {
-  if (stops > 0) return { kind: 'stop', sign: '✕', words: `${stops} stop` };
+  if (stops > 0) return { kind: 'stop', sign: '✕', words: counted(stops, 'stop') };
   if (toFill > 0) return { kind: 'fill', sign: '…', words: `${toFill} to fill` };
-  if (looks > 0) return { kind: 'look', sign: '!', words: `${looks} look` };
+  if (looks > 0) return { kind: 'look', sign: '!', words: counted(looks, 'look') };
   return { kind: 'complete', sign: '✓', words: 'complete' };
+}
+
+function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
 }
 
 /** A sheet of plain words has nothing to complete. */
