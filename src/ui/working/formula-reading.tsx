@@ -1,0 +1,37 @@
+import { highlightCode } from '@lezer/highlight';
+import { formulaClasses, formulaParser } from './formula-colours.ts';
+
+interface Part {
+  readonly from: number;
+  readonly text: string;
+  readonly className: string;
+}
+
+/** A formula to read, each kind of part in its own look. */
+export function FormulaReading({ formula }: { readonly formula: string }) {
+  return (
+    <code className="formula-reading">
+      <span className="formula-sign">=</span>
+      {partsOf(formula).map(({ from, text, className }) =>
+        className ? (
+          <span className={className} key={from}>
+            {text}
+          </span>
+        ) : (
+          text
+        ),
+      )}
+    </code>
+  );
+}
+
+function partsOf(formula: string): readonly Part[] {
+  const parts: Part[] = [];
+  let from = 0;
+  const add = (text: string, className: string) => {
+    parts.push({ from, text, className });
+    from += text.length;
+  };
+  highlightCode(formula, formulaParser.parse(formula), formulaClasses, add, () => add('\n', ''));
+  return parts;
+}

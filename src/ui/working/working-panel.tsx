@@ -1,0 +1,120 @@
+import { useEffect, useRef } from 'react';
+import { type CellAddress, writeAddress } from '../../base/address.ts';
+import { isFault } from '../../base/value.ts';
+import type { Explanation } from '../../session/explanation.ts';
+import type { Session } from '../../session/session.ts';
+import type { SessionState } from '../../session/state.ts';
+import { cellAt, sheetWithId } from '../../workbook/cells.ts';
+import { CellFigure } from './cell-figure.tsx';
+import { CellLinks } from './cell-links.tsx';
+import { Decisions } from './decisions.tsx';
+import { FormulaBox } from './formula-box.tsx';
+import { GivenQuestion } from './given-question.tsx';
+import { useNews } from './use-news.ts';
+import { WorkedCalls } from './worked-calls.tsx';
+import './working.css';
+
+/** The right side of the screen: how the selected cell came to its value, from what, and what uses it. */
+export function WorkingPanel({
+  session,
+  state,
+  explanation,
+  onGo,
+}: {
+  readonly session: Session;
+  readonly state: SessionState;
+  readonly explanation: Explanation | null;
+  readonly onGo: (sheetId: string, address: CellAddress) => void;
+}) {
+  const panel = useRef<HTMLElement>(null);
+  const drafts = useRef(new Map<string, string>());
+  const cellKey = explanation ? `${explanation.sheetId} ${writeAddress(explanation.address)}` : '';
+  const news = useNews(cellKey, explanation);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another cell is read from its top; the same one keeps its place
+  useEffect(() => {
+    if (panel.current) panel.current.scrollTop = 0;
+  }, [cellKey]);
+
+  return (
+    <section className="working" ref={panel} aria-label="Working">
+      <p className="visually-hidden" role="status">
+        {news}
+      </p>
+      {explanation ? (
+        <Working
+          key={cellKey}
+          session={session}
+          state={state}
+          explanation={explanation}
+          onGo={onGo}
+          drafts={drafts.current}
+          cellKey={cellKey}
+        />
+      ) : (
+        <p className="working-quiet">Choose a cell to see how it is worked out.</p>
+      )}
+    </section>
+  );
+}
+
+function Working({
+  session,
+  state,
+  explanation,
+  onGo,
+  drafts,
+  cellKey,
+}: {
+  readonly session: Session;
+  readonly state: SessionState;
+  readonly explanation: Explanation;
+  readonly onGo: (sheetId: string, address: CellAddress) => void;
+  readonly drafts: Map<string, string>;
+  readonly cellKey: string;
+}) {
+  const { sheetId, address, label, role, question, note, value } = explanation;
+  const sheet = sheetWithId(state.workbook, sheetId);
+  const cell = sheet ? cellAt(sheet, address) : null;
+  return (
+    <>
+      <header className="working-head">
+        <h2 className="working-place">
+          Working · {writeAddress(address)}
+          {label ? <span className="working-label">{label}</span> : null}
+        </h2>
+        {role === 'empty' || role === 'text' ? null : <span className="working-role">{role}</span>}
+      </header>
+      <CellFigure explanation={explanation} workbook={state.workbook} onGo={onGo} />
+      {question ? <GivenQuestion question={question} unit={explanation.unit} format={cell?.format} /> : null}
+      {note ? <p className="working-note">{note}</p> : null}
+      {role === 'heading' ? null : (
+        <FormulaBox
+          session={session}
+          state={state}
+          explanation={explanation}
+          draft={drafts.get(cellKey) ?? null}
+          onDraft={(draft) => {
+            if (draft === null) drafts.delete(cellKey);
+            else drafts.set(cellKey, draft);
+          }}
+        />
+      )}
+      {explanation.sum ? (
+        <p className="working-sum">
+          <span className="working-sum-sign">= </span>
+          {explanation.sum}
+        </p>
+      ) : null}
+      <Decisions decisions={explanation.decisions} />
+      <WorkedCalls
+        calls={explanation.calls}
+        shown={explanation.shown}
+        value={value}
+        told={isFault(value) ? value.sentence : null}
+      />
+      <CellLinks heading="Comes from" links={explanation.comesFrom} onGo={onGo} />
+      <CellLinks heading="Used by" links={explanation.usedBy} onGo={onGo} />
+    </>
+  );
+}
