@@ -26,7 +26,8 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   element.tabIndex = sight.isSelected ? 0 : -1;
 
   const words = document.createElement('span');
-  words.className = 'sheet-cell';
+  words.className = 'sheet-cell-words';
+  words.ariaHidden = 'true';
   words.append(
     ...(verdict ? checkWords(verdict) : fills ? [small('sheet-cell-fill', 'fill')] : valueWords(shown)),
   );
