@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { CellAddress } from '../base/address.ts';
-import { sheetWithId } from '../workbook/cells.ts';
+import { cellsOf, sheetWithId } from '../workbook/cells.ts';
+import type { Role, Sheet } from '../workbook/document.ts';
 import type { DeskKeeper } from './desk.ts';
 import { openFile, saveFile } from './files/workbook-file.ts';
 import { SheetGrid } from './grid/sheet-grid.tsx';
@@ -19,7 +20,12 @@ interface Spot {
   readonly cells: { readonly [sheetId: string]: CellAddress };
 }
 
-const firstCell: CellAddress = { row: 0, column: 0 };
+/** Where one begins on a sheet: at the first cell that asks for something, or else at the first that is figured. */
+function firstSpot(sheet: Sheet | undefined): CellAddress {
+  const cells = sheet ? [...cellsOf(sheet)] : [];
+  const first = (role: Role) => cells.find(({ cell }) => cell.role === role)?.address;
+  return first('given') ?? first('figured') ?? { row: 0, column: 0 };
+}
 
 export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const { session, shelf, freed } = useDesk(keeper);
@@ -29,7 +35,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const [notice, setNotice] = useState<NoticeText | null>(null);
   const sheet = sheetWithId(workbook, spot.sheetId) ?? workbook.sheets[0];
   const sheetId = sheet?.id ?? '';
-  const address = spot.cells[sheetId] ?? firstCell;
+  const address = spot.cells[sheetId] ?? firstSpot(sheet);
   const explanation = useExplanation(session, state, sheetId, address);
 
   useHistoryKeys(session);
