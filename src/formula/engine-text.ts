@@ -1,6 +1,6 @@
-import { columnName } from '../base/address.ts';
 import { assertNever } from '../base/outcome.ts';
-import type { Call, Corner, Expression, RangeReference } from './expression.ts';
+import type { Call, Expression } from './expression.ts';
+import { cornerText } from './reference-text.ts';
 
 /** A formula as the calculator reads it, without `=`: it knows no doubled quotes, no capital E in numbers, no blank
  *  before a bracket and no TRUE without brackets. For formulas that passed `checkFormula`. */
@@ -15,9 +15,9 @@ export function engineText(expression: Expression): string {
     case 'gone':
       return '#REF!';
     case 'cell':
-      return sheetPrefix(expression.sheet) + cornerFor(expression);
+      return quotedSheet(expression.sheet) + cornerText(expression);
     case 'range':
-      return sheetPrefix(expression.sheet) + rangeFor(expression);
+      return `${quotedSheet(expression.sheet)}${cornerText(expression.start)}:${cornerText(expression.end)}`;
     case 'name':
       return expression.name;
     case 'call':
@@ -59,14 +59,7 @@ function argumentsFor(call: Call): string {
     .join(',');
 }
 
-function sheetPrefix(sheet: string | null): string {
+/** Always in quotes: the calculator takes a bare name such as `2026` or `Offset` for something else. */
+function quotedSheet(sheet: string | null): string {
   return sheet === null ? '' : `'${sheet.replaceAll("'", "''")}'!`;
-}
-
-function cornerFor({ row, column, rowFixed, columnFixed }: Corner): string {
-  return `${columnFixed ? '$' : ''}${columnName(column)}${rowFixed ? '$' : ''}${row + 1}`;
-}
-
-function rangeFor({ start, end }: RangeReference): string {
-  return `${cornerFor(start)}:${cornerFor(end)}`;
 }

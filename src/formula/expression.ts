@@ -32,6 +32,8 @@ export interface NameReference extends Span {
   readonly name: string;
 }
 
+export type Reference = CellReference | RangeReference | NameReference;
+
 export interface Call extends Span {
   readonly type: 'call';
   /** In capitals, whatever was typed. */

@@ -1,8 +1,5 @@
-import type { CellReference, Expression, NameReference, RangeReference } from './expression.ts';
-import { everyPartOf } from './expression.ts';
+import { type Expression, everyPartOf, type Reference } from './expression.ts';
 import { readReference, spanOf, syntaxOf } from './syntax.ts';
-
-export type Reference = CellReference | RangeReference | NameReference;
 
 /** Every cell, block of cells and name that a formula reads, in the order of the text, repeats included. */
 export function referencesIn(formula: Expression | string): readonly Reference[] {
