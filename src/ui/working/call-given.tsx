@@ -26,11 +26,16 @@ export function CallGiven({
             </span>
             <span className="call-given-value">
               {one.value}
-              {one.written && one.written !== one.value ? <code>{one.written}</code> : null}
+              {isPlain(one) ? null : <code>{one.written}</code>}
             </span>
           </li>
         ))}
       </ul>
     </div>
   );
+}
+
+/** What was written says no more than the value: a text, a number, or nothing. */
+function isPlain({ written, value }: GivenArgument): boolean {
+  return written === '' || written.replaceAll('"', '') === value;
 }

@@ -2,6 +2,8 @@ import { useId } from 'react';
 import { type Drawing, drawingWidth, type Mark, type Point } from '../../catalogue/drawing.ts';
 
 const tick = 5;
+/** About the width of one letter, to see whether a text fits along its measure. */
+const letter = 7;
 
 /** A drawing on the page: shapes by role, measures with slanted ticks, and its words for whoever cannot see it. */
 export function DrawingPicture({ drawing }: { readonly drawing: Drawing }) {
@@ -61,18 +63,24 @@ function Measure({ from, to, text }: Extract<Mark, { type: 'measure' }>) {
   const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
   const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
   const isUpright = Math.abs(along.y) > Math.abs(along.x);
+  const runsAlong = isUpright && length > text.length * letter;
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   return (
     <g className="drawing-measure">
       <line x1={from.x} y1={from.y} x2={to.x} y2={to.y} />
       <Tick at={from} along={along} />
       <Tick at={to} along={along} />
-      {isUpright ? (
+      {isUpright && !runsAlong ? (
         <text x={middle.x + 7} y={middle.y + 4} textAnchor="start">
           {text}
         </text>
       ) : (
-        <text x={middle.x} y={middle.y - 6} textAnchor="middle">
+        <text
+          x={middle.x}
+          y={middle.y - 6}
+          textAnchor="middle"
+          {...(runsAlong ? { transform: `rotate(-90 ${middle.x} ${middle.y})` } : {})}
+        >
           {text}
         </text>
       )}
@@ -82,7 +90,7 @@ function Measure({ from, to, text }: Extract<Mark, { type: 'measure' }>) {
 
 /** A short stroke across the end of a measure, as on a shop drawing. */
 function Tick({ at, along }: { readonly at: Point; readonly along: Point }) {
-  const across = { x: along.x - along.y, y: along.y + along.x };
+  const across = { x: along.x + along.y, y: along.y - along.x };
   const half = tick / Math.SQRT2;
   return (
     <line
