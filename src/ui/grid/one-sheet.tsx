@@ -1,24 +1,27 @@
-import {
-  type KeyboardEvent,
-  type MouseEvent,
-  type RefObject,
-  useEffect,
-  useId,
-  useLayoutEffect,
-  useRef,
-  useState,
-} from 'react';
-import { type CellAddress, sameAddress } from '../../base/address.ts';
+import { type KeyboardEvent, type MouseEvent, type RefObject, useId, useRef, useState } from 'react';
+import { type CellAddress, type CellRange, sameAddress } from '../../base/address.ts';
+import type { Session } from '../../session/session.ts';
+import type { SessionState } from '../../session/state.ts';
 import { extentOf } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import { CellEditor, type Onward } from './cell-editor.tsx';
 import { addressOf } from './cell-place.ts';
-import type { SheetSight } from './cell-sight.ts';
 import { beginDraft, type Draft } from './draft.ts';
 import { type Key, type Reach, readKey, within } from './keyboard.ts';
-import type { SheetGridProps } from './sheet-grid.tsx';
-import { createSheetTable, type SheetTable } from './sheet-table.ts';
+import type { SheetTable } from './sheet-table.ts';
 import { useEditorPlace } from './use-editor-place.ts';
+import { useSheetTable } from './use-sheet-table.ts';
+
+/** What the grid is told by the page. */
+export interface SheetGridProps {
+  readonly session: Session;
+  readonly state: SessionState;
+  readonly sheetId: string;
+  readonly selected: CellAddress;
+  readonly onSelect: (address: CellAddress) => void;
+  /** Cells that the selected one comes from. */
+  readonly marked: readonly CellRange[];
+}
 
 /** As far as a workbook file goes. */
 const lastPlace: CellAddress = { row: 9_999, column: 701 };
@@ -44,45 +47,11 @@ export function OneSheet({
   const id = useId();
   const frame = useRef<HTMLDivElement>(null);
   const host = useRef<HTMLDivElement>(null);
-  const table = useRef<SheetTable | null>(null);
-  const wantsFocus = useRef(false);
   const isSteppingOut = useRef(false);
   const wasHere = useRef(false);
   const [complaint, setComplaint] = useState('');
-  const sight: SheetSight = { sheet, values: state.values, selected, marked };
-  const firstSight = useRef(sight);
-  const shownSelection = useRef(selected);
-
-  useLayoutEffect(() => {
-    if (!host.current) return;
-    const made = createSheetTable(host.current, firstSight.current);
-    table.current = made;
-    return () => {
-      table.current = null;
-      made.destroy();
-    };
-  }, []);
-
-  useEffect(() => {
-    // Whoever came by a link stands in the cell now; whoever walks the list of sheets stays there.
-    if (!isFirst.current && !document.activeElement?.closest('nav')) {
-      table.current?.focus(shownSelection.current);
-    }
-    isFirst.current = false;
-  }, [isFirst]);
-
-  useLayoutEffect(() => {
-    table.current?.show({ sheet, values: state.values, selected, marked });
-  }, [sheet, state.values, selected, marked]);
-
-  useLayoutEffect(() => {
-    const isMoved = !sameAddress(shownSelection.current, selected);
-    shownSelection.current = selected;
-    if (draft || !(isMoved || wantsFocus.current)) return;
-    wantsFocus.current = false;
-    table.current?.focus(selected);
-  });
-
+  const sight = { sheet, values: state.values, selected, marked };
+  const { table, wantFocus } = useSheetTable(host, sight, { isEditing: draft !== null, isFirst });
   const place = useEditorPlace(host, frame, draft?.address ?? null);
 
   function begin(address: CellAddress, typed: string | null): void {
@@ -111,7 +80,7 @@ export function OneSheet({
       }
     }
     onDraft(null);
-    wantsFocus.current = takesFocus;
+    if (takesFocus) wantFocus();
     if (onward !== 'stay') onSelect(nextTo(draft.address, onward));
     return true;
   }
@@ -121,7 +90,7 @@ export function OneSheet({
   }
 
   function giveUp(): void {
-    wantsFocus.current = true;
+    wantFocus();
     onDraft(null);
   }
 

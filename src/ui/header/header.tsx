@@ -1,19 +1,14 @@
 import { useRef } from 'react';
 import type { Outcome } from '../../base/outcome.ts';
-import type { Figures, Keeping } from '../../session/state.ts';
-import { quietWords } from './quiet-words.ts';
+import { quietWords, type Whereabouts } from './quiet-words.ts';
 import { Title } from './title.tsx';
 import './header.css';
 
-export interface HeaderProps {
+export interface HeaderProps extends Whereabouts {
   readonly title: string;
-  readonly template: { readonly name: string; readonly revision: number } | null;
-  readonly keeping: Keeping;
-  readonly figures: Figures;
   /** What would be taken back; null where there is nothing. */
   readonly undoName: string | null;
   readonly redoName: string | null;
-  readonly isReadOnly: boolean;
   readonly onUndo: () => void;
   readonly onRedo: () => void;
   readonly onOpen: (file: File) => void;

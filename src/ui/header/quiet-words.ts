@@ -1,12 +1,15 @@
-import type { HeaderProps } from './header.tsx';
+import type { Figures, Keeping } from '../../session/state.ts';
+
+/** Where the open workbook comes from and how it fares. */
+export interface Whereabouts {
+  readonly template: { readonly name: string; readonly revision: number } | null;
+  readonly keeping: Keeping;
+  readonly figures: Figures;
+  readonly isReadOnly: boolean;
+}
 
 /** The quiet line under the title: where the workbook comes from and whether it is safe. Trouble takes its place. */
-export function quietWords({
-  template,
-  keeping,
-  figures,
-  isReadOnly,
-}: Pick<HeaderProps, 'template' | 'keeping' | 'figures' | 'isReadOnly'>): {
+export function quietWords({ template, keeping, figures, isReadOnly }: Whereabouts): {
   readonly words: string;
   readonly isTrouble: boolean;
 } {
