@@ -56,7 +56,8 @@ export function OneSheet({
 
   function begin(address: CellAddress, typed: string | null): void {
     if (state.isReadOnly) {
-      const refused = session.run({ type: 'enter', sheet: sheet.id, address, typed: typed ?? '' });
+      // Clearing nothing changes nothing; the session says why it would not.
+      const refused = session.run({ type: 'clear', sheet: sheet.id, addresses: [] });
       setComplaint(refused.ok ? '' : refused.fault);
       return;
     }
