@@ -19,6 +19,71 @@ export const sources = {
     place: 'exact formula, worked step by step',
     status: 'exact geometry',
   },
+  'galvanized-gauge-table': {
+    title: 'Galvanized sheet gauge with the tolerances of ASTM A924 and the coating of ASTM A653',
+    place: 'trade data page, and copies of a duct standard appendix',
+    status: 'read at source',
+  },
+  'stainless-gauge-table': {
+    title: 'Stainless sheet gauge table of a supplier',
+    place: 'thickness by gauge; 20.808 lb/sq ft at 0.5 in',
+    status: 'read at source',
+  },
+  'us-standard-gauge': {
+    title: '15 U.S.C. 206, standard gauge for sheet iron and steel',
+    place: 'ounces per square foot, 16 to 20 ga',
+    status: 'read at source',
+  },
+  'us-standard-gauge-light': {
+    title: '15 U.S.C. 206, standard gauge for sheet iron and steel',
+    place: 'ounces per square foot, 22 to 30 ga',
+    status: 'from memory, not verified',
+  },
+  'steel-gauge-fact-sheet': {
+    title: 'Association fact sheet on sheet steel gauges, 2009',
+    place: '41.82 lb/sq ft per inch of nominal thickness',
+    status: 'read at source',
+  },
+  'wire-gauge-rule': {
+    title: 'Definition of the Brown & Sharpe (American wire) gauge',
+    place: '0.005 in at gauge 36, 92 times that 39 gauges heavier',
+    status: 'from memory, not verified',
+  },
+  'aluminum-density': {
+    title: 'Supplier data on aluminum alloys',
+    place: 'alloy 3003, 0.0986 lb/cu in',
+    status: 'read at source',
+  },
+  'drafting-textbook-1921': {
+    title: 'Sheet Metal Drafting, textbook of 1921',
+    place: 'p. 32, 54, 59 and 128',
+    status: 'read at source',
+  },
+  'drawing-cyclopedia-1906': {
+    title: 'Cyclopedia of Drawing, 1906',
+    place: 'sheet thickness in the girth of a shell',
+    status: 'read at source',
+  },
+  'pittsburgh-how-to': {
+    title: 'How-to on the Pittsburgh joint',
+    place: 'flange of 1/4 in',
+    status: 'read at source',
+  },
+  'drive-edge-cards': {
+    title: 'Trade-school study cards on simple layout',
+    place: 'S and drive connection, 1/2 in turned back',
+    status: 'quoted by a secondary source',
+  },
+  'machine-guard-rule': {
+    title: 'Federal machine-guard rule, 29 CFR 1910.212',
+    place: 'guards on power shears and brakes',
+    status: 'read at source',
+  },
+  'sheet-shop-practice': {
+    title: 'Custom of sheet-metal shops',
+    place: 'seams, waste and safe handling',
+    status: 'common practice, no source',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;

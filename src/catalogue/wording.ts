@@ -73,6 +73,10 @@ export function wordTradeFault(fault: TradeFault): string {
       return `A tap ${sayValue(fault.across, 'in')} across does not fit on a round trunk of ${sayValue(fault.trunk, 'in')}. Take a smaller tap or a larger trunk; for the flat side of a rectangular trunk leave the trunk diameter blank.`;
     case 'no_such_part':
       return `Made as ${quoted(fault.make)}, the duct has one kind of blank, so there is no part ${fault.part}. Use part 1.`;
+    case 'no_gauge_row':
+      return `There are no figures for ${figure(fault.got)} ga ${fault.material}; there are for ${sayList(fault.gauges, 'and')}. Choose one of these, or work with the mill's own thickness and weight.`;
+    case 'no_minimum_sheet':
+      return `Minimum figures are held for galvanized sheet only, not for ${fault.material}. Use "nominal", or the mill's own figure.`;
     case 'not_a_length':
       return `${quoted(fault.text)} cannot be read as a length. ${wordTapeFault(fault.text, fault.fault)}`;
     default:

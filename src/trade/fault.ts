@@ -35,4 +35,11 @@ export type TradeFault =
     }
   | { readonly code: 'tap_wider_than_trunk'; readonly across: Inches; readonly trunk: Inches }
   | { readonly code: 'no_such_part'; readonly make: string; readonly part: number }
+  | {
+      readonly code: 'no_gauge_row';
+      readonly material: string;
+      readonly got: number;
+      readonly gauges: readonly number[];
+    }
+  | { readonly code: 'no_minimum_sheet'; readonly material: string }
   | { readonly code: 'not_a_length'; readonly text: string; readonly fault: TapeFault };
