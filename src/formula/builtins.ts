@@ -47,8 +47,8 @@ const again = { repeats: 1 };
 const inPairs = { repeats: 2 };
 
 /** The built-in functions on offer. None of them fills more than its own cell, changes by itself, or depends on where
- *  it stands; texts that can grow without limit and dates are left out. Names and order of arguments are those of
- *  OpenFormula (OASIS OpenDocument 1.3, part 4). */
+ *  it stands; dates, and texts that can grow without limit, are left out. Names and order of arguments are those of the
+ *  calculator, held by a test; most are those of OpenFormula (OASIS OpenDocument, part 4; from memory). */
 export const builtins: readonly Builtin[] = [
   builtin(
     'SUM',

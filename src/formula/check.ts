@@ -23,7 +23,7 @@ export interface Known {
   readonly sheets: readonly string[];
 }
 
-/** Reads a formula and holds back everything that the calculator must never see. The first fault, from left to right. */
+/** Reads a formula and holds back everything that the calculator must never see. One fault at a time. */
 export function checkFormula(text: string, known: Known): Outcome<Expression, FormulaFault> {
   const parsed = parseFormula(text);
   if (!parsed.ok) return parsed;

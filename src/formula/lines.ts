@@ -1,14 +1,13 @@
 import type { Corner, Reference } from './expression.ts';
 import { limits } from './limits.ts';
 import { type Rewriting, rewritten } from './rewrite.ts';
+import { type Change, type Stretch, stretchAfterInsert, stretchAfterRemove } from './stretch.ts';
 
-/** Rows or columns that come or go: on which sheet, from which one on (counted from 0), and how many. */
-export interface Lines {
+/** Rows or columns that come or go on a sheet. */
+export interface Lines extends Change {
   /** The sheet that holds the formula. */
   readonly ownSheet: string;
   readonly sheet: string;
-  readonly at: number;
-  readonly count: number;
 }
 
 export function afterInsertRows(text: string, lines: Lines): string {
@@ -29,44 +28,32 @@ export function afterRemoveColumns(text: string, lines: Lines): string {
 
 type Axis = 'row' | 'column';
 
-/** A block grows when lines are put inside it; it moves when they are put before it. */
-function inserted(text: string, { at, count, ...where }: Lines, axis: Axis): string {
+function inserted(text: string, lines: Lines, axis: Axis): string {
   const most = axis === 'row' ? limits.rows : limits.columns;
-  return alongAxis(text, where, axis, (first, last) => {
-    if (last < at) return 'same';
-    const moved = { first: first >= at ? first + count : first, last: last + count };
-    return moved.last < most ? moved : 'gone';
+  return alongAxis(text, lines, axis, (stretch) => {
+    const after = stretchAfterInsert(stretch, lines);
+    return after.last < most ? after : null;
   });
 }
 
-/** A block loses the lines that go; when all go, the reference is gone. */
-function removed(text: string, { at, count, ...where }: Lines, axis: Axis): string {
-  const after = at + count;
-  return alongAxis(text, where, axis, (first, last) => {
-    if (last < at) return 'same';
-    if (first >= at && last < after) return 'gone';
-    return {
-      first: first >= after ? first - count : Math.min(first, at),
-      last: last >= after ? last - count : at - 1,
-    };
-  });
+function removed(text: string, lines: Lines, axis: Axis): string {
+  return alongAxis(text, lines, axis, (stretch) => stretchAfterRemove(stretch, lines));
 }
-
-type Stretch = { readonly first: number; readonly last: number };
 
 function alongAxis(
   text: string,
   where: { readonly ownSheet: string; readonly sheet: string },
   axis: Axis,
-  change: (first: number, last: number) => Stretch | 'same' | 'gone',
+  change: (stretch: Stretch) => Stretch | null,
 ): string {
   return rewritten(text, (reference): Rewriting => {
     if (reference.type === 'name' || !isOn(reference, where)) return null;
-    const start = reference.type === 'cell' ? reference : reference.start;
-    const end = reference.type === 'cell' ? reference : reference.end;
-    const result = change(Math.min(start[axis], end[axis]), Math.max(start[axis], end[axis]));
-    if (result === 'same') return null;
-    if (result === 'gone') return { type: 'gone' };
+    const [start, end] =
+      reference.type === 'cell' ? [reference, reference] : [reference.start, reference.end];
+    const before = { first: Math.min(start[axis], end[axis]), last: Math.max(start[axis], end[axis]) };
+    const result = change(before);
+    if (result === null) return { type: 'gone' };
+    if (result.first === before.first && result.last === before.last) return null;
     const isBackward = start[axis] > end[axis];
     return {
       type: 'cells',
