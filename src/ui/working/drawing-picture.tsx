@@ -9,19 +9,21 @@ const letter = 7;
 export function DrawingPicture({ drawing }: { readonly drawing: Drawing }) {
   const id = useId();
   return (
-    <svg
-      className="drawing"
-      viewBox={`0 0 ${drawingWidth} ${drawing.height}`}
-      role="img"
-      aria-labelledby={`${id}-title ${id}-describes`}
-    >
-      <title id={`${id}-title`}>{drawing.title}</title>
-      <desc id={`${id}-describes`}>{drawing.describes}</desc>
-      {drawing.marks.map((mark, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: marks have no name but their place
-        <MarkShape mark={mark} key={index} />
-      ))}
-    </svg>
+    <figure className="drawing-frame">
+      <svg
+        className="drawing"
+        viewBox={`0 0 ${drawingWidth} ${drawing.height}`}
+        role="img"
+        aria-labelledby={`${id}-title ${id}-describes`}
+      >
+        <title id={`${id}-title`}>{drawing.title}</title>
+        <desc id={`${id}-describes`}>{drawing.describes}</desc>
+        {drawing.marks.map((mark, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: marks have no name but their place
+          <MarkShape mark={mark} key={index} />
+        ))}
+      </svg>
+    </figure>
   );
 }
 

@@ -97,8 +97,7 @@ export function FormulaBox({
         fallback={<div className="formula-box">{formula ? <FormulaReading formula={formula} /> : ' '}</div>}
       >
         <FormulaEditor
-          session={session}
-          sheetId={sheetId}
+          workbook={() => session.getState().workbook}
           text={draft ?? formula ?? ''}
           onChange={(text) => {
             onDraft(text === (formula ?? '') ? null : text);

@@ -1,13 +1,22 @@
-import { closeBrackets, closeBracketsKeymap } from '@codemirror/autocomplete';
+import {
+  acceptCompletion,
+  autocompletion,
+  closeBrackets,
+  closeBracketsKeymap,
+} from '@codemirror/autocomplete';
 import { defaultKeymap, history, historyKeymap } from '@codemirror/commands';
 import { bracketMatching, LanguageSupport, LRLanguage, syntaxHighlighting } from '@codemirror/language';
 import { Compartment, EditorState } from '@codemirror/state';
 import { drawSelection, EditorView, keymap } from '@codemirror/view';
-import { useEffect, useRef, useState } from 'react';
-import type { Session } from '../../session/session.ts';
-import { formulaClasses, formulaParser } from './formula-colours.ts';
+import { useEffect, useId, useRef, useState } from 'react';
+import { formulaLanguage } from '../../formula/highlight.ts';
+import { type SignatureHelp, signatureAt } from '../../formula/signature-help.ts';
+import type { Workbook } from '../../workbook/document.ts';
+import { formulaClasses } from './formula-classes.ts';
+import { completionSource, formulaFunctions } from './formula-help.ts';
+import { SignatureNote } from './signature-note.tsx';
 
-const formulaLanguage = new LanguageSupport(LRLanguage.define({ name: 'formula', parser: formulaParser }));
+const language = new LanguageSupport(LRLanguage.define({ name: 'formula', parser: formulaLanguage }));
 
 /** A formula is one line, however wide: a pasted line break becomes a space. */
 const oneLine = EditorState.transactionFilter.of((transaction) => {
@@ -25,6 +34,7 @@ const oneLine = EditorState.transactionFilter.of((transaction) => {
 
 /** The formula as a text to write in, with help while one writes. Enter puts it into the cell, Escape gives it up. */
 export function FormulaEditor({
+  workbook,
   text,
   onChange,
   onCommit,
@@ -32,8 +42,7 @@ export function FormulaEditor({
   refusalId,
   isRefused,
 }: {
-  readonly session: Session;
-  readonly sheetId: string;
+  readonly workbook: () => Workbook;
   /** What stands there at first. */
   readonly text: string;
   readonly onChange: (text: string) => void;
@@ -43,9 +52,11 @@ export function FormulaEditor({
   readonly refusalId: string;
   readonly isRefused: boolean;
 }) {
+  const id = useId();
   const place = useRef<HTMLDivElement>(null);
   const view = useRef<EditorView | null>(null);
   const [attributes] = useState(() => new Compartment());
+  const [help, setHelp] = useState<SignatureHelp | null>(null);
   const handlers = useRef({ onChange, onCommit, onGiveUp });
   handlers.current = { onChange, onCommit, onGiveUp };
 
@@ -58,7 +69,13 @@ export function FormulaEditor({
         doc: text,
         selection: { anchor: text.length },
         extensions: [
+          autocompletion({
+            override: [completionSource(workbook)],
+            icons: false,
+            optionClass: () => 'formula-option',
+          }),
           keymap.of([
+            { key: 'Tab', run: acceptCompletion },
             {
               key: 'Enter',
               run: (editor) => {
@@ -75,7 +92,7 @@ export function FormulaEditor({
             },
           ]),
           oneLine,
-          formulaLanguage,
+          language,
           syntaxHighlighting(formulaClasses),
           bracketMatching(),
           closeBrackets(),
@@ -83,14 +100,16 @@ export function FormulaEditor({
           drawSelection(),
           EditorView.lineWrapping,
           keymap.of([...closeBracketsKeymap, ...historyKeymap, ...defaultKeymap]),
-          EditorView.updateListener.of((update) => {
-            if (update.docChanged) handlers.current.onChange(update.state.doc.toString());
+          EditorView.updateListener.of(({ state, docChanged, selectionSet }) => {
+            if (docChanged) handlers.current.onChange(state.doc.toString());
+            if (docChanged || selectionSet) setHelp(helpIn(state));
           }),
           attributes.of([]),
         ],
       }),
     });
     view.current = own;
+    setHelp(helpIn(own.state));
     own.focus();
     return () => own.destroy();
   }, []);
@@ -100,12 +119,12 @@ export function FormulaEditor({
       effects: attributes.reconfigure(
         EditorView.contentAttributes.of({
           'aria-label': 'Formula',
-          'aria-describedby': refusalId,
+          'aria-describedby': `${refusalId} ${id}-keys`,
           'aria-invalid': String(isRefused),
         }),
       ),
     });
-  }, [attributes, refusalId, isRefused]);
+  }, [attributes, refusalId, id, isRefused]);
 
   return (
     <>
@@ -115,7 +134,10 @@ export function FormulaEditor({
         </span>
         <div className="formula-editor-text" ref={place} />
       </div>
-      <div className="formula-keys">
+      <div className="signature-note" role="status" hidden={help === null}>
+        {help ? <SignatureNote help={help} /> : null}
+      </div>
+      <div className="formula-keys" id={`${id}-keys`}>
         <button
           type="button"
           onClick={() => handlers.current.onCommit(view.current?.state.doc.toString() ?? '')}
@@ -128,4 +150,8 @@ export function FormulaEditor({
       </div>
     </>
   );
+}
+
+function helpIn(state: EditorState): SignatureHelp | null {
+  return signatureAt(state.doc.toString(), state.selection.main.head, formulaFunctions);
 }

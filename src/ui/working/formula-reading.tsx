@@ -1,5 +1,6 @@
 import { highlightCode } from '@lezer/highlight';
-import { formulaClasses, formulaParser } from './formula-colours.ts';
+import { formulaLanguage } from '../../formula/highlight.ts';
+import { formulaClasses } from './formula-classes.ts';
 
 interface Part {
   readonly from: number;
@@ -32,6 +33,6 @@ function partsOf(formula: string): readonly Part[] {
     parts.push({ from, text, className });
     from += text.length;
   };
-  highlightCode(formula, formulaParser.parse(formula), formulaClasses, add, () => add('\n', ''));
+  highlightCode(formula, formulaLanguage.parse(formula), formulaClasses, add, () => add('\n', ''));
   return parts;
 }
