@@ -84,6 +84,31 @@ export const sources = {
     place: 'seams, waste and safe handling',
     status: 'common practice, no source',
   },
+  'wrap-guide-specification': {
+    title: 'Maker guide specification for duct wrap, section 23 07 13, 2017',
+    place: '3.4: laps, staples, pins, tape over facing seams',
+    status: 'read at source',
+  },
+  'wrap-bid-specification': {
+    title: 'Bid specification of a public work',
+    place: 'blanket clause 6: staples 1 in apart',
+    status: 'read at source',
+  },
+  'mechanical-code-603': {
+    title: 'Mechanical code, section 603, on a code site',
+    place: 'at least 3 screws or rivets in a round metal joint, evenly spaced; edition not shown',
+    status: 'read at source',
+  },
+  'sealing-practice': {
+    title: 'Custom of duct shops',
+    place: 'screw spacing, screws on the sides of a rectangular joint, waste of tape',
+    status: 'common practice, no source',
+  },
+  'safety-from-memory': {
+    title: 'General trade knowledge of safe work',
+    place: 'no document',
+    status: 'from memory, not verified',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;
