@@ -13,7 +13,7 @@ import type { Drawing, Mark } from '../drawing.ts';
 import type { CallFault } from '../fault.ts';
 import { fromTrade } from '../from-trade.ts';
 import { figure, sayCount, sayCut, sayInches } from '../say.ts';
-import type { Step } from '../working.ts';
+import type { Caution, Step } from '../working.ts';
 import { cutting, testBlank } from './cautions.ts';
 import { flatHeight, flatMarks } from './flat-drawing.ts';
 
@@ -37,6 +37,21 @@ const seamHalf = (says: string) =>
     most: 3,
     why: 'no half of a lengthwise seam takes more than 3 in of sheet',
   });
+
+/** In inches: 4 × 10 ft and 5 × 10 ft are the largest usual sheets. */
+const longestSheet = 120;
+
+const outsideSizes: Caution = {
+  level: 'look',
+  sentence: 'With a bend deduction, width and depth are taken as outside sizes of the metal.',
+};
+
+const widerThanSheet: Caution = {
+  level: 'look',
+  sentence:
+    'This blank is wider than a 10 ft sheet is long. Divide the duct into more pieces, or cut it from coil.',
+  source: 'sheet-shop-practice',
+};
 
 /** The number of pieces stands for its make; three pieces is not a usual one. */
 const byCount: Readonly<Record<1 | 2 | 4, Make>> = { 1: 'one piece', 2: 'two L halves', 4: 'four pieces' };
@@ -110,17 +125,12 @@ export const blankRectangular = defineFunction({
     ...partSteps(chosen, bend_deduction),
   ],
   drawing: ({ parts }, { made }) => blankDrawing(parts, makeOf(made)),
-  cautions: (_, { bend_deduction }) =>
-    bend_deduction > 0
-      ? [
-          ...cutting,
-          testBlank,
-          {
-            level: 'look',
-            sentence: 'With a bend deduction, width and depth are taken as outside sizes of the metal.',
-          },
-        ]
-      : [...cutting, testBlank],
+  cautions: ({ chosen }, { bend_deduction }) => [
+    ...cutting,
+    testBlank,
+    ...(bend_deduction > 0 ? [outsideSizes] : []),
+    ...(chosen.width > longestSheet ? [widerThanSheet] : []),
+  ],
   sources: ['geometry', 'pittsburgh-how-to', 'sheet-shop-practice'],
   examples: [
     {
