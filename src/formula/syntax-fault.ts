@@ -65,6 +65,15 @@ const foreignSigns: { readonly [sign: string]: string } = {
   ']': ')',
 };
 
+/** Two signs that other languages write for one of ours. */
+const foreignPairs: { readonly [pair: string]: string } = {
+  '=>': '>=',
+  '=<': '<=',
+  '==': '=',
+  '!=': '<>',
+  '**': '^',
+};
+
 function brokenAt(node: SyntaxNode, text: string): SyntaxFault {
   const from = node.from + (/^[ \t\n\r\u00a0]*/.exec(text.slice(node.from))?.[0].length ?? 0);
   const sign = String.fromCodePoint(text.codePointAt(from) ?? 0);
@@ -73,6 +82,10 @@ function brokenAt(node: SyntaxNode, text: string): SyntaxFault {
   if (from >= text.length) return brokenAtTheEnd(node, text, before);
   const instead = Object.hasOwn(foreignSigns, sign) ? foreignSigns[sign] : undefined;
   if (instead !== undefined) return { code: 'foreign_sign', got: sign, instead, ...span };
+  const pair = text.slice(Math.max(0, from - 1), from + 1);
+  const right = Object.hasOwn(foreignPairs, pair) ? foreignPairs[pair] : undefined;
+  if (right !== undefined)
+    return { code: 'foreign_sign', got: pair, instead: right, from: from - 1, to: from + 1 };
   if (/["']/.test(sign) && /[0-9]$/.test(before) && from === before.length) {
     return { code: 'length_mark', got: sign, ...span };
   }

@@ -30,3 +30,6 @@ export function figure(engine: HyperFormula, formula: string): string | number |
 function plain(value: CellValue): string | number | boolean | null {
   return typeof value === 'object' && value !== null ? value.value : value;
 }
+
+/** Time for a law that asks the engine hundreds of times, in milliseconds: the machine may be busy. */
+export const patience = 60_000;
