@@ -12,9 +12,9 @@ import type { CellBlock, CellFault, CellValue } from '../base/value.ts';
 import type { Content } from '../workbook/document.ts';
 import type { Place } from './calculator.ts';
 import { faultOf } from './carried-fault.ts';
-import type { Names } from './names.ts';
 import {
   faultFunction,
+  hidden,
   type InsideArgument,
   type InsideFunction,
   languageWith,
@@ -44,14 +44,8 @@ export interface FormulaEngine {
   close(): void;
 }
 
-/** Functions that no person can call, since no formula with them passes the check. */
-const hidden = { fault: 'STRETCHOUT.FAULT', take: 'STRETCHOUT.TAKE' };
-
 export function buildEngine(
-  book: {
-    readonly sheets: readonly EngineSheet[];
-    readonly names: Names;
-  },
+  sheets: readonly EngineSheet[],
   functions: readonly InsideFunction[],
   builtins: readonly FunctionPluginDefinition[],
 ): FormulaEngine {
@@ -59,7 +53,7 @@ export function buildEngine(
   let taken: InsideArgument = 0;
   const own: readonly InsideFunction[] = [
     ...functions,
-    faultFunction(hidden.fault, faults),
+    faultFunction(faults),
     {
       name: hidden.take,
       arguments: 1,
@@ -79,7 +73,7 @@ export function buildEngine(
   }
 
   const engine = HyperFormula.buildFromSheets(
-    Object.fromEntries(book.sheets.map((sheet) => [sheet.name, gridOf(sheet, raw)])),
+    Object.fromEntries(sheets.map((sheet) => [sheet.name, gridOf(sheet, raw)])),
     {
       ...settings,
       dateFormats: [...settings.dateFormats],
@@ -88,13 +82,8 @@ export function buildEngine(
       language: languageWith(own.map((one) => one.name)),
       functionPlugins: [...builtins, ownPlugin(own)],
     },
-    [
-      { name: 'TRUE', expression: '=TRUE()' },
-      { name: 'FALSE', expression: '=FALSE()' },
-      ...Array.from(book.names.values(), ({ name, range }) => ({ name, expression: `=${range}` })),
-    ],
   );
-  const sheetIds = new Map(book.sheets.map(({ name }) => [name, engine.getSheetId(name)]));
+  const sheetIds = new Map(sheets.map(({ name }) => [name, engine.getSheetId(name)]));
   const sheetNames = new Map([...sheetIds].map(([name, id]) => [id, name]));
 
   function inside({ sheet, row, column }: Place): SimpleCellAddress {

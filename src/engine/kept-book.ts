@@ -2,8 +2,8 @@ import { type CellAddress, isInRange } from '../base/address.ts';
 import { type Content, isFormula } from '../workbook/document.ts';
 import { placeKey, placeOfKey } from '../workbook/values.ts';
 import type { CalculatorBook, Place } from './calculator.ts';
-import { type Names, usableNames } from './names.ts';
-import type { Reach } from './reach.ts';
+import { usableNames } from './names.ts';
+import { addressesIn, cellCount, type Reach } from './reach.ts';
 import { type FormulaReader, formulaReader, type ReadFormula } from './read-formula.ts';
 
 /** A cell as the calculator remembers it; a formula comes with what was read in it. */
@@ -13,7 +13,6 @@ export type KeptCell =
 
 /** The calculator's own copy of a book, from which the engine can be built again at any time. */
 export interface KeptBook {
-  readonly names: Names;
   readonly sheetNames: readonly string[];
   /** The place with its sheet's name as the book writes it. Throws when the book has no such sheet. */
   placeIn(place: Place): Place;
@@ -79,7 +78,6 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
   }
 
   return {
-    names,
     sheetNames,
     placeIn: ({ sheet, row, column }) => ({ sheet: sheetOf(sheet).name, row, column }),
     at: (place) => sheetOf(place.sheet).cells.get(placeKey(place)),
@@ -97,7 +95,7 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
     formulasIn: (reach) => {
       const sheet = sheets.get(reach.sheet);
       if (!sheet) return [];
-      if (countIn(reach) > sheet.cells.size) {
+      if (cellCount(reach) > sheet.cells.size) {
         return formulasOf(sheet).filter(({ place }) => isInRange(place, reach.range));
       }
       const found: FormulaCell[] = [];
@@ -135,15 +133,5 @@ function* inOrder(sheet: KeptSheet): Generator<readonly [number, KeptCell]> {
   for (const key of sheet.order) {
     const cell = sheet.cells.get(key);
     if (cell) yield [key, cell];
-  }
-}
-
-function countIn({ range: { from, to } }: Reach): number {
-  return (to.row - from.row + 1) * (to.column - from.column + 1);
-}
-
-function* addressesIn({ range: { from, to } }: Reach): Generator<CellAddress> {
-  for (let row = from.row; row <= to.row; row += 1) {
-    for (let column = from.column; column <= to.column; column += 1) yield { row, column };
   }
 }

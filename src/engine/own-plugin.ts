@@ -113,10 +113,13 @@ export function languageWith(names: readonly string[]): string {
   return language;
 }
 
+/** Functions that no person can call, since no formula with them passes the check. */
+export const hidden = { fault: 'STRETCHOUT.FAULT', take: 'STRETCHOUT.TAKE' } as const;
+
 /** A fault that stands in a cell in place of its formula. */
-export function faultFunction(name: string, faults: readonly CellFault[]): InsideFunction {
+export function faultFunction(faults: readonly CellFault[]): InsideFunction {
   return {
-    name,
+    name: hidden.fault,
     arguments: 1,
     body: (index) => carryFault(faults[Number(index)] ?? gaveUpFault),
   };

@@ -1,13 +1,15 @@
+import { done, failed, type Outcome } from '../base/outcome.ts';
 import type { CellFault } from '../base/value.ts';
 import { checkFormula } from '../formula/check.ts';
 import { engineText } from '../formula/engine-text.ts';
 import { type Expression, withoutGroups } from '../formula/expression.ts';
-import { parseFormula } from '../formula/parse.ts';
+import type { FormulaFault } from '../formula/fault.ts';
 import { referencesIn } from '../formula/references.ts';
 import { wordFormulaFault } from '../formula/wording.ts';
-import { type Names, rangeOver } from './names.ts';
-import type { Reach } from './reach.ts';
-import { spillFault } from './wording.ts';
+import { withPlaces } from './named-places.ts';
+import type { Names } from './names.ts';
+import { type Reach, reachOf } from './reach.ts';
+import { spillFault, unreadableFault } from './wording.ts';
 
 /** A formula that the engine may see, as the engine writes it, with what it reads; or why the engine must not see it. */
 export type ReadFormula = { readonly text: string } & (
@@ -35,57 +37,61 @@ export function formulaReader(about: {
     names: [...about.names.values()].map((one) => one.name),
     sheets: about.sheets,
   };
-  const remembered = new Map<string, Expression | CellFault>();
+  const remembered = new Map<string, Checked>();
 
-  function check(text: string): Expression | CellFault {
-    const outcome = checkFormula(text, known);
-    return outcome.ok ? outcome.value : refused(wordFormulaFault(outcome.fault, text));
+  function check(text: string): Checked {
+    try {
+      const outcome = checkFormula(text, known);
+      if (outcome.ok) return done(withPlaces(outcome.value, about.names));
+      const { code } = outcome.fault;
+      return failed({ code, cell: refused(wordFormulaFault(outcome.fault, text)) });
+    } catch (error) {
+      if (error instanceof RangeError) return failed({ code: 'unreadable', cell: unreadableFault }); // out of stack
+      throw error;
+    }
   }
 
-  function reading(text: string, sheet: string, checked: Expression | CellFault): ReadFormula {
-    if ('fault' in checked) return { text, type: 'refused', fault: checked };
-    return {
-      text,
-      type: 'sound',
-      written: engineText(checked),
-      reaches: reachesOf(checked, sheet, about.names),
-    };
+  function reading(text: string, sheet: string, checked: Checked): ReadFormula {
+    if (!checked.ok) return { text, type: 'refused', fault: checked.fault.cell };
+    const written = engineText(checked.value);
+    return { text, type: 'sound', written, reaches: reachesOf(checked.value, sheet) };
   }
 
   return {
     read: (text, sheet) => {
-      const checked = remembered.get(text) ?? check(text);
+      let checked = remembered.get(text) ?? check(text);
+      // Kept in a cell, a block would show a fault there and yet be handed on.
+      if (checked.ok && withoutGroups(checked.value).type === 'range') checked = failed(spill);
       remembered.set(text, checked);
       return reading(text, sheet, checked);
     },
     readFreely: (text, sheet) => {
-      const parsed = parseFormula(text);
-      if (!parsed.ok || withoutGroups(parsed.value).type !== 'range')
-        return reading(text, sheet, check(text));
-      const inCall = `COUNTA(${text})`; // a block is fine as an argument, so it is checked as one
-      const outcome = checkFormula(inCall, known);
-      return reading(
-        text,
-        sheet,
-        outcome.ok ? parsed.value : refused(wordFormulaFault(outcome.fault, inCall)),
-      );
+      const alone = check(text);
+      if (alone.ok || alone.fault.code !== 'range_for_a_value') return reading(text, sheet, alone);
+      const inCall = check(`COUNTA(${text})`); // a block may not stand alone in a cell but as an argument
+      const [block] = inCall.ok && inCall.value.type === 'call' ? inCall.value.arguments : [];
+      return reading(text, sheet, block && block.type !== 'missing' ? done(block) : alone);
     },
-    refuseSpill: (text) => remembered.set(text, spillFault),
+    refuseSpill: (text) => remembered.set(text, failed(spill)),
   };
 }
+
+type Checked = Outcome<Expression, Refusal>;
+
+interface Refusal {
+  readonly code: FormulaFault['code'] | 'unreadable' | 'spill';
+  readonly cell: CellFault;
+}
+
+const spill: Refusal = { code: 'spill', cell: spillFault };
 
 function refused(sentence: string): CellFault {
   return { fault: 'refused', sentence };
 }
 
-/** Every block that an expression reads, in the order of writing. */
-function reachesOf(expression: Expression, ownSheet: string, names: Names): readonly Reach[] {
-  return referencesIn(expression).flatMap((reference) => {
-    if (reference.type === 'name') {
-      const named = names.get(reference.name.toLowerCase());
-      return named ? [named.reach] : [];
-    }
-    const [from, to] = reference.type === 'cell' ? [reference, reference] : [reference.start, reference.end];
-    return [{ sheet: reference.sheet?.toLowerCase() ?? ownSheet, range: rangeOver(from, to) }];
-  });
+/** Every block that an expression reads, in the order of writing; names have been replaced before. */
+function reachesOf(expression: Expression, ownSheet: string): readonly Reach[] {
+  return referencesIn(expression).flatMap((reference) =>
+    reference.type === 'name' ? [] : [reachOf(reference, ownSheet)],
+  );
 }

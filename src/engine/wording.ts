@@ -92,6 +92,11 @@ export function wordEngineError(type: EngineErrorType, detail: string): CellFaul
 
 export const spillFault: CellFault = { fault: 'refused', sentence: sentences.SPILL };
 
+export const unreadableFault: CellFault = {
+  fault: 'refused',
+  sentence: 'The formula is too long and too deep to be read. Split it over several cells.',
+};
+
 export const gaveUpFault: CellFault = {
   fault: 'gave_up',
   sentence:
