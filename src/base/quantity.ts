@@ -13,6 +13,12 @@ export type PoundsPerSquareFoot = Quantity<'lbPerSqFt'>;
 export type PoundsPerCubicFoot = Quantity<'lbPerCuFt'>;
 export type Conductivity = Quantity<'k'>;
 export type ThermalResistance = Quantity<'r'>;
+export type Airflow = Quantity<'cfm'>;
+export type FeetPerMinute = Quantity<'fpm'>;
+export type InchesOfWater = Quantity<'inwg'>;
+export type FrictionRate = Quantity<'inwgPer100Ft'>;
+export type Fahrenheit = Quantity<'degF'>;
+export type BtuPerHour = Quantity<'btuh'>;
 
 // The makers are the only places where a bare number is given its unit, hence the casts.
 export const inches = (value: number): Inches => value as Inches;
@@ -23,6 +29,12 @@ export const poundsPerSquareFoot = (value: number): PoundsPerSquareFoot => value
 export const poundsPerCubicFoot = (value: number): PoundsPerCubicFoot => value as PoundsPerCubicFoot;
 export const conductivity = (value: number): Conductivity => value as Conductivity;
 export const thermalResistance = (value: number): ThermalResistance => value as ThermalResistance;
+export const airflow = (value: number): Airflow => value as Airflow;
+export const feetPerMinute = (value: number): FeetPerMinute => value as FeetPerMinute;
+export const inchesOfWater = (value: number): InchesOfWater => value as InchesOfWater;
+export const frictionRate = (value: number): FrictionRate => value as FrictionRate;
+export const fahrenheit = (value: number): Fahrenheit => value as Fahrenheit;
+export const btuPerHour = (value: number): BtuPerHour => value as BtuPerHour;
 
 export const inchesFromFeet = (length: Feet): Inches => inches(length * 12);
 export const feetFromInches = (length: Inches): Feet => feet(length / 12);
