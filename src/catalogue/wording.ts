@@ -69,6 +69,10 @@ export function wordTradeFault(fault: TradeFault): string {
       return `A cut of ${sayValue(fault.cut, 'in')} does not go round: the bare duct is ${figure(fault.perimeter, 2)} in round and the lap takes ${sayValue(fault.lap, 'in')}. Cut longer than ${sayInches(inches(fault.perimeter + fault.lap))}.`;
     case 'squeezed_past_half':
       return `This cut would squeeze the wrap to ${figure(fault.left, 2)} in, less than half of its ${sayValue(fault.thickness, 'in')}. No R is published for that, and cold metal would sweat. Cut at least ${sayCut(fault.leastCut)}.`;
+    case 'flange_over_roll':
+      return `A flange of ${sayValue(fault.flange, 'in')} leaves nothing of a roll ${sayValue(fault.rollWidth, 'in')} wide to cover the duct. Make the flange 0 when it is extra to the roll width, or correct the width in the wrap's row.`;
+    case 'piece_longer_than_roll':
+      return `A piece of ${sayCut(fault.cut)} is longer than a whole roll of ${sayValue(fault.rollLength, 'in')}, and no piece is joined from the ends of two rolls unasked. Use a longer roll, or plan a second seam: give two shorter cuts, each with its own lap.`;
     case 'tap_wider_than_trunk':
       return `A tap ${sayValue(fault.across, 'in')} across does not fit on a round trunk of ${sayValue(fault.trunk, 'in')}. Take a smaller tap or a larger trunk; for the flat side of a rectangular trunk leave the trunk diameter blank.`;
     case 'no_such_part':
@@ -77,6 +81,21 @@ export function wordTradeFault(fault: TradeFault): string {
       return `There are no figures for ${figure(fault.got)} ga ${fault.material}; there are for ${sayList(fault.gauges, 'and')}. Choose one of these, or work with the mill's own thickness and weight.`;
     case 'no_minimum_sheet':
       return `Minimum figures are held for galvanized sheet only, not for ${fault.material}. Use "nominal", or the mill's own figure.`;
+    case 'width_not_duct':
+      return `At a depth of ${sayValue(fault.depth, 'in')} the friction of a ${figure(fault.diameter, 2)} in round duct would take a width of ${figure(fault.width, 2)} in, and shop duct is ${sayValue(fault.least, 'in')} to ${sayValue(fault.most, 'in')} wide. Choose another depth.`;
+    case 'longer_than_stretched':
+      return `The flex is said to lie ${sayValue(fault.installed, 'ft')} long, but it measures only ${sayValue(fault.stretched, 'ft')} at full stretch. Correct one of the two, or see whether they have changed places.`;
+    case 'no_flex_row':
+      return `The makers’ guide tells of ${sayList(
+        fault.rows.map((row) => `${figure(100 * row)} %`),
+        'and',
+      )} compression only, not of ${figure(100 * fault.got)} %. Nothing is guessed in between: take one of these, or the rule "equation".`;
+    case 'no_pressure_left':
+      return `The parts that are not duct take ${figure(fault.losses, 4)} in. w.g. of the ${figure(fault.external, 4)} in. w.g. that the fan gives, so nothing is left for the duct. Look for a part with less loss or a stronger fan, or for one that is counted twice.`;
+    case 'room_over_house':
+      return `The room has a load of ${sayValue(fault.room, 'btuh')}, more than the ${sayValue(fault.house, 'btuh')} of the whole house. Correct one of the two, or see whether they have changed places.`;
+    case 'no_leakage_class':
+      return `The table of ${fault.edition} gives no class for ${fault.shape} duct that is ${fault.seal === 'unsealed' ? 'unsealed' : `sealed to ${quoted(fault.seal)}`}. Choose another sealing or edition, or type a class of your own into AIR.LEAKAGE.`;
     case 'not_a_length':
       return `${quoted(fault.text)} cannot be read as a length. ${wordTapeFault(fault.text, fault.fault)}`;
     default:

@@ -1,4 +1,4 @@
-import type { Inches } from '../base/quantity.ts';
+import type { BtuPerHour, Feet, Inches, InchesOfWater } from '../base/quantity.ts';
 import type { TapeFault } from './tape/fault.ts';
 
 /** Why the trade maths gives no figure for sizes that are each in range. Wording: `catalogue/wording.ts`. */
@@ -33,6 +33,8 @@ export type TradeFault =
       /** The shortest cut that still leaves half of the thickness. */
       readonly leastCut: Inches;
     }
+  | { readonly code: 'flange_over_roll'; readonly flange: Inches; readonly rollWidth: Inches }
+  | { readonly code: 'piece_longer_than_roll'; readonly cut: Inches; readonly rollLength: Inches }
   | { readonly code: 'tap_wider_than_trunk'; readonly across: Inches; readonly trunk: Inches }
   | { readonly code: 'no_such_part'; readonly make: string; readonly part: number }
   | {
@@ -42,4 +44,24 @@ export type TradeFault =
       readonly gauges: readonly number[];
     }
   | { readonly code: 'no_minimum_sheet'; readonly material: string }
+  /** The rectangular duct that would take the place of a round one is no duct that a shop makes. */
+  | {
+      readonly code: 'width_not_duct';
+      readonly diameter: Inches;
+      readonly depth: Inches;
+      readonly width: Inches;
+      readonly least: Inches;
+      readonly most: Inches;
+    }
+  | { readonly code: 'longer_than_stretched'; readonly installed: Feet; readonly stretched: Feet }
+  /** Shares of compression, as 0.15. */
+  | { readonly code: 'no_flex_row'; readonly got: number; readonly rows: readonly number[] }
+  | { readonly code: 'no_pressure_left'; readonly external: InchesOfWater; readonly losses: InchesOfWater }
+  | { readonly code: 'room_over_house'; readonly room: BtuPerHour; readonly house: BtuPerHour }
+  | {
+      readonly code: 'no_leakage_class';
+      readonly seal: string;
+      readonly shape: string;
+      readonly edition: number;
+    }
   | { readonly code: 'not_a_length'; readonly text: string; readonly fault: TapeFault };

@@ -1,0 +1,27 @@
+import {
+  type Airflow,
+  type FeetPerMinute,
+  feetPerMinute,
+  type InchesOfWater,
+  inchesOfWater,
+  type SquareFeet,
+} from '../../base/quantity.ts';
+import type { Air } from './density.ts';
+
+/** The velocity (fpm) whose pressure is one inch of water in standard air. Source: formula page on duct leakage. */
+export const velocityAtOneInch = 4005;
+
+/** Mean velocity of an airflow through an opening: cfm over square feet. */
+export function airVelocity(flow: Airflow, area: SquareFeet): FeetPerMinute {
+  return feetPerMinute(flow / area);
+}
+
+/** Velocity pressure: (V ÷ 4005)² times the density over that of standard air. */
+export function velocityPressure(velocity: FeetPerMinute, air: Air): InchesOfWater {
+  return inchesOfWater((velocity / velocityAtOneInch) ** 2 * air.relativeDensity);
+}
+
+/** The velocity behind a velocity pressure: the rule turned round. */
+export function velocityOfPressure(pressure: InchesOfWater, air: Air): FeetPerMinute {
+  return feetPerMinute(velocityAtOneInch * Math.sqrt(pressure / air.relativeDensity));
+}
