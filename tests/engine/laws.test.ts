@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { CellValue } from '../../src/base/value.ts';
-import type { CalculatorBook, CellEdit } from '../../src/engine/calculator.ts';
+import { type CellValue, isFault } from '../../src/base/value.ts';
+import { isBlock } from '../../src/catalogue/argument.ts';
+import type { Calculator, CalculatorBook, CellEdit } from '../../src/engine/calculator.ts';
 import { createCalculator } from '../../src/engine/create.ts';
 import { type Content, isFormula } from '../../src/workbook/document.ts';
-import { nameOf, told } from './sheets.ts';
+import { nameOf, place, told } from './sheets.ts';
 import { trialFunctions } from './trial-functions.ts';
 
 /** Two small sheets full of formulas that read each other, so that nearly every edit matters, rings included. */
@@ -92,8 +93,8 @@ class FromScratch {
     return { sheets: sheets.map((name) => ({ name, rows: rows(name) })), names };
   }
 
-  isFormula(name: string): boolean {
-    return isFormula(this.#contents.get(name)?.content ?? null);
+  formulas(): readonly string[] {
+    return [...this.#contents].filter(([, edit]) => isFormula(edit.content)).map(([name]) => name);
   }
 
   async values(): Promise<{ readonly [place: string]: CellValue }> {
@@ -104,7 +105,30 @@ class FromScratch {
   }
 }
 
-const seeded = { seed: 20265, numRuns: 400 } as const;
+/** The formula cells of the whole sheets, read as blocks. */
+async function readAll(
+  calculator: Calculator,
+  naive: FromScratch,
+): Promise<{ readonly [place: string]: CellValue }> {
+  const read: Record<string, CellValue> = {};
+  for (const sheet of sheets) {
+    const [block] = await calculator.evaluate(sheet, ['A1:D6']);
+    if (block === undefined || !isBlock(block)) throw new Error(`${sheet} is no block`);
+    for (const name of naive.formulas()) {
+      const { row, column, sheet: own } = place(name);
+      if (own === sheet) read[name] = seenFrom(name, block[row]?.[column] ?? null);
+    }
+  }
+  return read;
+}
+
+/** What a cell itself shows: a fault that began in it does not point to it. */
+function seenFrom(name: string, value: CellValue): CellValue {
+  if (!isFault(value) || value.bornAt?.replaceAll("'", '') !== name) return value;
+  return { fault: value.fault, sentence: value.sentence };
+}
+
+const seeded = { seed: 20265, numRuns: 320 } as const;
 
 test('edits one after the other come to what a workbook opened afresh says, and tell just the differences', async () => {
   const batches = fc.array(fc.array(editing, { minLength: 1, maxLength: 3 }), { minLength: 1, maxLength: 6 });
@@ -113,26 +137,26 @@ test('edits one after the other come to what a workbook opened afresh says, and 
       const naive = new FromScratch([first, second]);
       const calculator = createCalculator({ functions: trialFunctions });
       let known = told(await calculator.open(naive.book()));
-      expect(known).toEqual(await naive.values());
       for (const batch of edits) {
         for (const edit of batch) naive.put(edit);
         const news = told(await calculator.apply(batch));
-        const expected = await naive.values();
         for (const [name, value] of Object.entries(news)) {
           expect(known[name], `${name} was told though it did not change`).not.toEqual(value);
         }
+        const formulas = new Set(naive.formulas());
         known = Object.fromEntries(
-          Object.entries({ ...known, ...news }).filter(([name]) => naive.isFormula(name)),
+          Object.entries({ ...known, ...news }).filter(([name]) => formulas.has(name)),
         );
-        expect(known).toEqual(expected);
+        expect(known).toEqual(await readAll(calculator, naive));
       }
+      expect(known).toEqual(await naive.values());
       await calculator.close();
     }),
     seeded,
   );
-}, 120_000);
+}, 60_000);
 
-test('asking for expressions gives what the cells show, and changes nothing', async () => {
+test('asking for expressions changes nothing', async () => {
   await fc.assert(
     fc.asyncProperty(grid, grid, fc.array(formula, { maxLength: 4 }), async (first, second, asked) => {
       const naive = new FromScratch([first, second]);
@@ -142,25 +166,13 @@ test('asking for expressions gives what the cells show, and changes nothing', as
         'Main trunk',
         asked.map((one) => (isFormula(one) ? one.formula : '')),
       );
-      for (const sheet of sheets) {
-        const here = Object.keys(values).filter((name) => name.startsWith(`${sheet}!`));
-        const answers = await calculator.evaluate(
-          sheet,
-          here.map((name) => name.slice(sheet.length + 1)),
-        );
-        for (const [index, name] of here.entries()) {
-          const value = values[name];
-          const answer = answers[index];
-          if (typeof value === 'object' && value !== null) expect(answer).toMatchObject({ ...value });
-          else expect(answer).toEqual(value);
-        }
-      }
       expect(await calculator.apply([])).toEqual([]);
+      expect(await readAll(calculator, naive)).toEqual(values);
       await calculator.close();
     }),
-    { ...seeded, numRuns: 200 },
+    { ...seeded, numRuns: 60 },
   );
-}, 120_000);
+}, 60_000);
 
 test('a formula comes to the same in a cell and asked for', async () => {
   await fc.assert(
@@ -170,11 +182,11 @@ test('a formula comes to the same in a cell and asked for', async () => {
       const far = { sheet: 'Pieces', row: 40, column: 20 };
       const [answer] = await calculator.evaluate('Pieces', [isFormula(asked) ? asked.formula : '']);
       const [inCell] = await calculator.apply([{ ...far, content: asked }]);
-      const isBlock = Array.isArray(answer);
-      if (!isBlock) expect(answer).toEqual(inCell?.value);
-      else expect(inCell?.value).toMatchObject({ sentence: expect.any(String) });
+      const isFaultInCell = isFault(inCell?.value ?? null);
+      if (answer !== undefined && isBlock(answer)) expect(isFaultInCell).toBe(true);
+      else expect(answer).toEqual(inCell?.value);
       await calculator.close();
     }),
-    { ...seeded, numRuns: 200 },
+    { ...seeded, numRuns: 100 },
   );
-}, 120_000);
+}, 60_000);
