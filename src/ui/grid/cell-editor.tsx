@@ -71,6 +71,7 @@ export function CellEditor({
     <div
       className="cell-editor"
       data-side={place.side}
+      data-edge={place.edge}
       style={{ left: place.left, top: place.top, minWidth: place.width, maxWidth: place.room }}
     >
       <input
@@ -103,7 +104,7 @@ export function CellEditor({
           if (document.activeElement !== event.target) onOffer(typed, 'stay', false);
         }}
       />
-      <div className="cell-editor-below" style={{ maxWidth: Math.min(place.room, 400) }}>
+      <div className="cell-editor-below" style={{ maxWidth: place.noteRoom }}>
         {asks ? (
           <p id={`${id}-asks`} className="cell-editor-asks">
             {asks}

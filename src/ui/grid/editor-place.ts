@@ -4,13 +4,17 @@ export interface EditorPlace {
   readonly top: number;
   readonly width: number;
   readonly height: number;
-  /** How wide it may grow. */
+  /** How wide the field may grow. */
   readonly room: number;
+  /** From which edge of the field the notes hang, and how wide they may be. */
+  readonly edge: 'left' | 'right';
+  readonly noteRoom: number;
   /** Which side of the cell the notes hang from. */
   readonly side: 'below' | 'above';
 }
 
-const leastRoom = 280;
+const leastNoteRoom = 280;
+const mostNoteRoom = 400;
 /** Space for the question and some choices. */
 const roomBelow = 150;
 
@@ -19,28 +23,26 @@ export function placeOver(cell: Element, frame: Element): EditorPlace {
   const inner = cell.getBoundingClientRect();
   const outer = frame.getBoundingClientRect();
   const width = inner.width;
-  const left = clamp(inner.left - outer.left, 0, Math.max(0, outer.width - Math.min(leastRoom, outer.width)));
+  const left = clamp(inner.left - outer.left, 0, Math.max(0, outer.width - width));
   const top = clamp(inner.top - outer.top, 0, Math.max(0, outer.height - inner.height));
   const below = outer.height - top - inner.height;
+  const room = Math.max(width, outer.width - left);
+  const edge = room < leastNoteRoom && left + width > room ? 'right' : 'left';
   return {
     left,
     top,
     width,
     height: inner.height,
-    room: Math.max(width, outer.width - left),
+    room,
+    edge,
+    noteRoom: Math.min(mostNoteRoom, edge === 'left' ? room : left + width),
     side: below < roomBelow && top > below ? 'above' : 'below',
   };
 }
 
 export function samePlace(one: EditorPlace, other: EditorPlace): boolean {
-  return (
-    one.left === other.left &&
-    one.top === other.top &&
-    one.width === other.width &&
-    one.height === other.height &&
-    one.room === other.room &&
-    one.side === other.side
-  );
+  const keys = ['left', 'top', 'width', 'height', 'room', 'edge', 'noteRoom', 'side'] as const;
+  return keys.every((key) => one[key] === other[key]);
 }
 
 function clamp(value: number, least: number, most: number): number {

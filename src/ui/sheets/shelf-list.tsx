@@ -1,4 +1,5 @@
 import type { ShelfEntry } from '../storage/shelf.ts';
+import './shelf-list.css';
 
 /** The other workbooks that this browser keeps, newest first. */
 export function ShelfList({
@@ -16,8 +17,7 @@ export function ShelfList({
         {entries.map(({ id, title, at }) => (
           <li key={id}>
             <button type="button" onClick={() => onTake(id)}>
-              <span>{title}</span>
-              <small>{new Date(at).toLocaleDateString()}</small>
+              <span>{title}</span> <small>{new Date(at).toLocaleDateString()}</small>
             </button>
           </li>
         ))}
