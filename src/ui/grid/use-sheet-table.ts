@@ -1,0 +1,57 @@
+import { type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
+import { sameAddress } from '../../base/address.ts';
+import type { SheetSight } from './cell-sight.ts';
+import { createSheetTable, type SheetTable } from './sheet-table.ts';
+
+export interface KeptTable {
+  readonly table: RefObject<SheetTable | null>;
+  /** The next time the sheet is shown, the selected cell takes the focus. */
+  readonly wantFocus: () => void;
+}
+
+/** Keeps a table on the page that shows what it is given, with the selected cell in view and the focus with it. */
+export function useSheetTable(
+  host: RefObject<HTMLElement | null>,
+  { sheet, values, selected, marked }: SheetSight,
+  { isEditing, isFirst }: { readonly isEditing: boolean; readonly isFirst: RefObject<boolean> },
+): KeptTable {
+  const table = useRef<SheetTable | null>(null);
+  const first = useRef<SheetSight>({ sheet, values, selected, marked });
+  const focused = useRef(selected);
+  const isFocusWanted = useRef(false);
+
+  useLayoutEffect(() => {
+    if (!host.current) return;
+    const made = createSheetTable(host.current, first.current);
+    table.current = made;
+    return () => {
+      table.current = null;
+      made.destroy();
+    };
+  }, [host]);
+
+  useEffect(() => {
+    // Whoever came by a link stands in the cell now; whoever walks the list of sheets stays there.
+    if (!isFirst.current && !document.activeElement?.closest('nav')) table.current?.focus(focused.current);
+    isFirst.current = false;
+  }, [isFirst]);
+
+  useLayoutEffect(() => {
+    table.current?.show({ sheet, values, selected, marked });
+  }, [sheet, values, selected, marked]);
+
+  useLayoutEffect(() => {
+    const isMoved = !sameAddress(focused.current, selected);
+    focused.current = selected;
+    if (isEditing || !(isMoved || isFocusWanted.current)) return;
+    isFocusWanted.current = false;
+    table.current?.focus(selected);
+  });
+
+  return {
+    table,
+    wantFocus: () => {
+      isFocusWanted.current = true;
+    },
+  };
+}
