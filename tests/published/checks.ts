@@ -38,7 +38,7 @@ export function publishedRows(file: string): readonly PublishedRow[] {
     inputs: row.inputs ?? '',
     expected: row.expected ?? '',
     unit: row.unit ?? '',
-    tolerance: Number(row.tolerance),
+    tolerance: toleranceOf(row.tolerance ?? '', row.expected ?? ''),
     source: row.source ?? '',
     status: row.status ?? '',
   }));
@@ -77,6 +77,12 @@ export function holdAgainst(
       );
     });
   });
+}
+
+/** `0.05`, or a share of the figure: `0.5 %`. */
+function toleranceOf(written: string, expected: string): number {
+  const share = /^([0-9.]+) ?%$/.exec(written)?.[1];
+  return share === undefined ? Number(written) : (Number(share) / 100) * Math.abs(Number(expected));
 }
 
 function figuresIn(expected: string): readonly number[] {

@@ -8,8 +8,9 @@ import {
 } from '../../base/quantity.ts';
 import type { Air } from './density.ts';
 
-/** The velocity (fpm) whose pressure is one inch of water in standard air. Source: formula page on duct leakage. */
-export const velocityAtOneInch = 4005;
+/** The velocity (fpm) whose pressure is one inch of water in standard air. Source: formula page on duct leakage; by the
+ *  rule density × (V ÷ 1097)² it is 4005.7, by the pascals in an inch of water up to 4008.6. */
+export const velocityAtOneInch = feetPerMinute(4005);
 
 /** Mean velocity of an airflow through an opening: cfm over square feet. */
 export function airVelocity(flow: Airflow, area: SquareFeet): FeetPerMinute {
@@ -17,11 +18,19 @@ export function airVelocity(flow: Airflow, area: SquareFeet): FeetPerMinute {
 }
 
 /** Velocity pressure: (V ÷ 4005)² times the density over that of standard air. */
-export function velocityPressure(velocity: FeetPerMinute, air: Air): InchesOfWater {
-  return inchesOfWater((velocity / velocityAtOneInch) ** 2 * air.relativeDensity);
+export function velocityPressure(
+  velocity: FeetPerMinute,
+  air: Air,
+  atOneInch: FeetPerMinute = velocityAtOneInch,
+): InchesOfWater {
+  return inchesOfWater((velocity / atOneInch) ** 2 * air.relativeDensity);
 }
 
 /** The velocity behind a velocity pressure: the rule turned round. */
-export function velocityOfPressure(pressure: InchesOfWater, air: Air): FeetPerMinute {
-  return feetPerMinute(velocityAtOneInch * Math.sqrt(pressure / air.relativeDensity));
+export function velocityOfPressure(
+  pressure: InchesOfWater,
+  air: Air,
+  atOneInch: FeetPerMinute = velocityAtOneInch,
+): FeetPerMinute {
+  return feetPerMinute(atOneInch * Math.sqrt(pressure / air.relativeDensity));
 }
