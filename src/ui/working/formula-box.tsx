@@ -89,8 +89,9 @@ export function FormulaBox({
       aria-label="Formula"
       className="formula-writing"
       onBlur={(event) => {
-        const isLeft = !event.currentTarget.contains(event.relatedTarget);
-        if (isLeft && document.hasFocus() && draft === null && refusal === null) close();
+        // No other element took the focus: the window lost it, or the page is being drawn anew.
+        if (event.relatedTarget === null || event.currentTarget.contains(event.relatedTarget)) return;
+        if (draft === null && refusal === null) close();
       }}
     >
       <Suspense

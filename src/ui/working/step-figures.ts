@@ -3,6 +3,8 @@ import type { Step } from '../../catalogue/working.ts';
 import { showValue } from '../../workbook/show.ts';
 
 const mostPlaces = 3;
+/** Below a tenth, as sheet metal is thick, three places would say too little. */
+const placesOfSmall = 4;
 
 /** The values of a working as they stand under one another: with as many places as the finest of their unit needs. */
 export function stepFigures(steps: readonly Step[]): readonly string[] {
@@ -19,6 +21,6 @@ export function stepFigures(steps: readonly Step[]): readonly string[] {
 }
 
 function placesOf(value: number): number {
-  const [, part = ''] = value.toFixed(mostPlaces).split('.');
+  const [, part = ''] = value.toFixed(Math.abs(value) < 0.1 ? placesOfSmall : mostPlaces).split('.');
   return part.replace(/0+$/, '').length;
 }
