@@ -13,6 +13,7 @@ const workbook: Workbook = {
   id: 'grid-test',
   title: 'Foxglove Close, house 3',
   kind: 'job',
+  template: { name: 'Two pipes', revision: 2 },
   sheets: [
     {
       id: 'pieces',
@@ -34,6 +35,25 @@ const workbook: Workbook = {
         [
           { content: 'Twice the first girth', role: 'text' },
           { content: { formula: 'Pieces!E2*2' }, role: 'figured', unit: 'in', format: tape },
+        ],
+      ],
+    },
+    {
+      id: 'notes',
+      name: 'Notes',
+      says: 'For whoever comes next.',
+      columns: [{ width: 40 }],
+      rows: [[{ content: 'The ladder stands behind the garage.', role: 'text' }]],
+    },
+    {
+      id: 'allowances',
+      name: 'Allowances',
+      says: 'What this shop allows.',
+      columns: [{ width: 16 }, { width: 10 }],
+      rows: [
+        [
+          { content: 'Lap', role: 'text' },
+          { content: 2, role: 'given', unit: 'in', format: tape },
         ],
       ],
     },

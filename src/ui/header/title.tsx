@@ -40,8 +40,11 @@ export function Title({
 
   function onKeyDown(event: KeyboardEvent): void {
     if (event.nativeEvent.isComposing) return;
-    if (event.key === 'Enter') offer(true);
-    else if (event.key === 'Escape') close(true);
+    if (event.key === 'Enter') {
+      // The same press would go on to the button that takes the focus, and open the field again.
+      event.preventDefault();
+      offer(true);
+    } else if (event.key === 'Escape') close(true);
   }
 
   if (isReadOnly) return <p className="header-title">{title}</p>;
