@@ -29,6 +29,8 @@ export interface TradeFunction<A extends Arguments = Arguments, W = unknown> {
   readonly words: readonly string[];
   readonly gives: { readonly label: string; readonly unit: Unit };
   readonly arguments: A;
+  /** The rule in mathematics, one formula a line, in TeX with the arguments by name. */
+  readonly formula?: readonly string[];
   /** The maths: every intermediate quantity by name, or a fault. */
   readonly work: (given: Given<A>) => Outcome<W, CallFault>;
   readonly result: (working: W) => number | string;
