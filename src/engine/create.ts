@@ -2,7 +2,7 @@ import { type CellBlock, type CellValue, isFault } from '../base/value.ts';
 import { isBlock } from '../catalogue/argument.ts';
 import type { AnyTradeFunction } from '../catalogue/define.ts';
 import { builtins } from '../formula/builtins.ts';
-import type { Calculator, CellChange, Place } from './calculator.ts';
+import type { CalculatorBook, CellChange, Place, ShapedCalculator } from './calculator.ts';
 import { guardedPlugins } from './guarded-plugins.ts';
 import { type KeptBook, keepBook } from './kept-book.ts';
 import { insideFunction } from './own-plugin.ts';
@@ -13,7 +13,11 @@ import { gaveUpFault } from './wording.ts';
 
 /** A calculator in this very thread. It keeps the book itself, since an engine that throws is left half-changed: it is
  *  then built anew, without the formula that is to blame. */
-export function createCalculator({ functions }: { functions: readonly AnyTradeFunction[] }): Calculator {
+export function createCalculator({
+  functions,
+}: {
+  functions: readonly AnyTradeFunction[];
+}): ShapedCalculator {
   const functionNames = [...functions, ...builtins].map((one) => one.name);
   const inside = functions.map(insideFunction);
   const guarded = guardedPlugins();
@@ -58,12 +62,26 @@ export function createCalculator({ functions }: { functions: readonly AnyTradeFu
     return changes;
   }
 
+  /** Values told of cells that hold no formula any more are forgotten, so that a later one is told again. */
+  function adopt(given: CalculatorBook): readonly CellChange[] {
+    const before = told;
+    told = new Map();
+    rebuild(keepBook(given, functionNames));
+    const places = everyFormula();
+    for (const name of places.map(placeName)) {
+      const value = before.get(name);
+      if (value !== undefined) told.set(name, value);
+    }
+    return news(places);
+  }
+
   return {
     open: async (given) => {
       told = new Map();
-      rebuild(keepBook(given, functionNames));
-      return news(everyFormula());
+      return adopt(given);
     },
+
+    adopt: async (given) => adopt(given),
 
     apply: async (edits) => {
       const { book, engine, setAside } = opened();

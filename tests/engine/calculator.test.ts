@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createCalculator } from '../../src/engine/create.ts';
-import { book, edit, nameOf, openBook, place, told } from './sheets.ts';
+import { book, edit, faultIn, nameOf, openBook, place, told } from './sheets.ts';
 import { panel, roll, trialFunctions } from './trial-functions.ts';
 
 describe('opening a workbook', () => {
@@ -161,6 +161,44 @@ describe('an edit', () => {
     const { calculator } = await openBook(book(sheets));
     await expect(calculator.apply([edit('Wrap!A1', 1), edit('Gone!A1', 1)])).rejects.toThrow('no sheet Gone');
     expect(await calculator.evaluate('Wrap', ['A1'])).toEqual([16]);
+  });
+});
+
+describe('a change of shape', () => {
+  const sheets = { Allowances: [[2], [3]], Wrap: [['=lap*10', '=Allowances!A2', '=A1+B1', '=Seal!A1']] };
+
+  test('of a name tells what it changes, formulas that had no such name included', async () => {
+    const { calculator, first } = await openBook(book(sheets, {}));
+    expect(faultIn(first['Wrap!A1']).sentence).toContain('no name “lap”');
+    const named = await calculator.adopt(book(sheets, { lap: 'Allowances!$A$1' }));
+    expect(told(named)).toEqual({ 'Wrap!A1': 20, 'Wrap!C1': 23 });
+    const moved = await calculator.adopt(book(sheets, { Lap: 'Allowances!$A$2' }));
+    expect(told(moved)).toEqual({ 'Wrap!A1': 30, 'Wrap!C1': 33 });
+    expect((await calculator.dependents(place('Allowances!A2'))).map(nameOf)).toEqual(['Wrap!A1', 'Wrap!B1']);
+  });
+
+  test('of the sheets heals a formula that waited for one', async () => {
+    const names = { lap: 'Allowances!$A$1' };
+    const { calculator } = await openBook(book(sheets, names));
+    const added = await calculator.adopt(book({ ...sheets, Seal: [[7]] }, names));
+    expect(told(added)).toEqual({ 'Wrap!D1': 7 });
+    const removed = told(await calculator.adopt(book(sheets, names)));
+    expect(faultIn(removed['Wrap!D1']).sentence).toContain('no sheet “Seal”');
+  });
+
+  test('of rows tells the values at their new places', async () => {
+    const { calculator } = await openBook(
+      book({
+        Wrap: [
+          [1, '=A1'],
+          [2, '=A2'],
+          [2, '=A3'],
+        ],
+      }),
+    );
+    const inserted = await calculator.adopt(book({ Wrap: [[1, '=A1'], [], [2, '=A3'], [2, '=A4']] }));
+    expect(told(inserted)).toEqual({ 'Wrap!B4': 2 });
+    expect(told(await calculator.apply([edit('Wrap!B2', '=A4')]))).toEqual({ 'Wrap!B2': 2 });
   });
 });
 

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type CellValue, isFault } from '../../src/base/value.ts';
@@ -153,6 +154,24 @@ test('edits one after the other come to what a workbook opened afresh says, and 
       await calculator.close();
     }),
     seeded,
+  );
+}, 60_000);
+
+test('a workbook taken on after another is told as the differences between the two', async () => {
+  await fc.assert(
+    fc.asyncProperty(grid, grid, grid, async (first, second, third) => {
+      const [before, after] = [new FromScratch([first, second]), new FromScratch([third, second])];
+      const calculator = createCalculator({ functions: trialFunctions });
+      const known = told(await calculator.open(before.book()));
+      const news = told(await calculator.adopt(after.book()));
+      const expected = await after.values();
+      const changed = Object.entries(expected).filter(
+        ([name, value]) => !isDeepStrictEqual(known[name], value),
+      );
+      expect(news).toEqual(Object.fromEntries(changed));
+      await calculator.close();
+    }),
+    { ...seeded, numRuns: 60 },
   );
 }, 60_000);
 
