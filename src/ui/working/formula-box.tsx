@@ -30,6 +30,8 @@ export function FormulaBox({
   const id = useId();
   const [isOpen, setOpen] = useState(draft !== null);
   const [refusal, setRefusal] = useState<string | null>(null);
+  // A draft that waited here does not take the focus from whoever walks past in the sheet.
+  const [isAskedFor, setAskedFor] = useState(false);
   const opener = useRef<HTMLButtonElement>(null);
   const wasOpen = useRef(isOpen);
   const sheet = sheetWithId(state.workbook, sheetId);
@@ -70,7 +72,10 @@ export function FormulaBox({
         ref={opener}
         className={formula === null ? 'formula-offer' : 'formula-box formula-open'}
         aria-describedby={`${id}-what`}
-        onClick={() => setOpen(true)}
+        onClick={() => {
+          setAskedFor(true);
+          setOpen(true);
+        }}
         onFocus={loadEditor}
         onPointerEnter={loadEditor}
       >
@@ -100,6 +105,7 @@ export function FormulaBox({
         <FormulaEditor
           workbook={() => session.getState().workbook}
           text={draft ?? formula ?? ''}
+          takesFocus={isAskedFor}
           onChange={(text) => {
             onDraft(text === (formula ?? '') ? null : text);
             setRefusal(null);
@@ -110,6 +116,9 @@ export function FormulaBox({
           isRefused={refusal !== null}
         />
       </Suspense>
+      {draft !== null && !isAskedFor ? (
+        <p className="working-detail">This was written here before, and is not in the cell yet.</p>
+      ) : null}
       <div id={`${id}-refusal`} role="alert">
         {refusal === null ? null : <p className="formula-refusal">{refusal}</p>}
       </div>

@@ -36,6 +36,7 @@ const oneLine = EditorState.transactionFilter.of((transaction) => {
 export function FormulaEditor({
   workbook,
   text,
+  takesFocus,
   onChange,
   onCommit,
   onGiveUp,
@@ -45,6 +46,7 @@ export function FormulaEditor({
   readonly workbook: () => Workbook;
   /** What stands there at first. */
   readonly text: string;
+  readonly takesFocus: boolean;
   readonly onChange: (text: string) => void;
   readonly onCommit: (text: string) => void;
   readonly onGiveUp: () => void;
@@ -110,7 +112,7 @@ export function FormulaEditor({
     });
     view.current = own;
     setHelp(helpIn(own.state));
-    own.focus();
+    if (takesFocus) own.focus();
     return () => own.destroy();
   }, []);
 

@@ -1,4 +1,12 @@
-import type { CompletionContext, CompletionResult, CompletionSource } from '@codemirror/autocomplete';
+import {
+  type Completion,
+  type CompletionContext,
+  type CompletionResult,
+  type CompletionSource,
+  insertBracket,
+  pickedCompletion,
+} from '@codemirror/autocomplete';
+import type { EditorView } from '@codemirror/view';
 import { findFunction, tradeFunctions } from '../../catalogue/list.ts';
 import { builtins } from '../../formula/builtins.ts';
 import { type CompletionOption, completeAt } from '../../formula/complete.ts';
@@ -34,14 +42,25 @@ export function completionSource(workbook: () => Workbook): CompletionSource {
       from: found.from,
       to: found.to,
       filter: false,
-      options: found.options.map(({ type, label, text: apply, says }) => ({
+      options: found.options.map(({ type, label, text, says }) => ({
         label,
-        apply,
+        apply: text.endsWith('(') ? openCall : text,
         type,
         detail: says || kinds[type],
       })),
     };
   };
+}
+
+/** Puts a function in as if its bracket had been typed, so that the closing one stands there too and can be typed over. */
+function openCall(view: EditorView, option: Completion, from: number, to: number): void {
+  view.dispatch({
+    changes: { from, to, insert: option.label },
+    selection: { anchor: from + option.label.length },
+    annotations: pickedCompletion.of(option),
+    userEvent: 'input.complete',
+  });
+  view.dispatch(insertBracket(view.state, '(') ?? view.state.replaceSelection('('));
 }
 
 /** More about an argument than its signature holds: what it is, and why it may be left out. */
