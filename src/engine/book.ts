@@ -1,4 +1,4 @@
-import { writeAddress } from '../base/address.ts';
+import { cornerText, sheetPrefix } from '../formula/reference-text.ts';
 import type { NamedRange, Workbook } from '../workbook/document.ts';
 import type { CalculatorBook } from './calculator.ts';
 
@@ -21,12 +21,8 @@ function absoluteRange(
   { sheet, range: { from, to } }: NamedRange,
   sheetNames: ReadonlyMap<string, string>,
 ): string {
-  const corners = [from, to].map((corner) => writeAddress(corner).replace(/^([A-Z]+)/, '$$$1$$'));
-  const [first, last] = corners;
-  return `${quotedSheet(sheetNames.get(sheet) ?? '')}!${first === last ? first : `${first}:${last}`}`;
-}
-
-/** A sheet's name as formulas write it: quoted unless it is a plain word. */
-export function quotedSheet(name: string): string {
-  return /^[A-Za-z_][A-Za-z0-9_]*$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`;
+  const [first, last] = [from, to].map((corner) =>
+    cornerText({ ...corner, rowFixed: true, columnFixed: true }),
+  );
+  return `${sheetPrefix(sheetNames.get(sheet) ?? '')}${first === last ? first : `${first}:${last}`}`;
 }

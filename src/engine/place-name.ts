@@ -1,10 +1,10 @@
 import { readAddress, writeAddress } from '../base/address.ts';
-import { quotedSheet } from './book.ts';
+import { sheetPrefix } from '../formula/reference-text.ts';
 import type { Place } from './calculator.ts';
 
 /** `Wrap!F4`, `'Main trunk'!F4`: a cell of the whole workbook as formulas write it. */
 export function placeName({ sheet, row, column }: Place): string {
-  return `${quotedSheet(sheet)}!${writeAddress({ row, column })}`;
+  return `${sheetPrefix(sheet)}${writeAddress({ row, column })}`;
 }
 
 /** Reads a place with a sheet, quoted or not; gives null for anything else. */

@@ -7,23 +7,33 @@ const looksAtMost = 20_000;
 
 /** Finds the shortest ring through a cell and words it. `next` gives the cells of rings that a cell reads directly. */
 export function ringWording(next: (place: Place) => readonly Place[]): (start: Place) => string {
+  const worded = new Map<string, string>();
   let looks = 0;
-  return (start) => {
+
+  function ringThrough(start: Place): readonly string[] {
     const end = placeName(start);
     const cameFrom = new Map<string, string>();
     const waiting: Place[] = [start];
-    for (let place = waiting.shift(); place !== undefined && looks < looksAtMost; place = waiting.shift()) {
+    for (const place of waiting) {
+      if (looks >= looksAtMost) break;
       looks += 1;
       const from = placeName(place);
       for (const read of next(place)) {
         const name = placeName(read);
-        if (name === end) return wordRing(pathTo(from, cameFrom));
+        if (name === end) return pathTo(from, cameFrom);
         if (cameFrom.has(name)) continue;
         cameFrom.set(name, from);
         waiting.push(read);
       }
     }
-    return wordRing([]);
+    return [];
+  }
+
+  return (start) => {
+    const name = placeName(start);
+    const sentence = worded.get(name) ?? wordRing(ringThrough(start));
+    worded.set(name, sentence);
+    return sentence;
   };
 }
 

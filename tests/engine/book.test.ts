@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bookOf, quotedSheet } from '../../src/engine/book.ts';
+import { bookOf } from '../../src/engine/book.ts';
 import { placeName, readPlaceName } from '../../src/engine/place-name.ts';
 import type { Workbook } from '../../src/workbook/document.ts';
 
@@ -44,13 +44,4 @@ test.each(['Wrap', 'Main trunk', '2nd', "Cook's", "'", 'Wrap_2', 'A1', 'ä'])(
 
 test.each(['A1', 'Wrap!', '!A1', 'Wrap!A0', "'Wrap!A1", 'Wrap!a1', ''])('%j is no place', (name) => {
   expect(readPlaceName(name)).toBeNull();
-});
-
-test('a sheet name is quoted unless it is a plain word', () => {
-  expect(['Wrap', 'Main trunk', "Cook's", '2nd'].map(quotedSheet)).toEqual([
-    'Wrap',
-    "'Main trunk'",
-    "'Cook''s'",
-    "'2nd'",
-  ]);
 });

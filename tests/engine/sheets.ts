@@ -52,9 +52,7 @@ export function nameOf(one: Place): string {
   return `${one.sheet}!${writeAddress(one)}`;
 }
 
-export async function openBook(
-  given: CalculatorBook,
-): Promise<{
+export async function openBook(given: CalculatorBook): Promise<{
   readonly calculator: ShapedCalculator;
   readonly first: { readonly [place: string]: CellValue };
 }> {
