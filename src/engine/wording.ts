@@ -75,6 +75,22 @@ const refinements: readonly {
       'The formula points to a sheet that this workbook does not have. Check the name of the sheet.',
   },
   {
+    says: /^(?:Value too|Index too|Selector cannot exceed|Index out of).*$/,
+    sentence: () =>
+      'A number in this formula is too large or too small for the function that takes it, such as a row past the end of its block. Check that number.',
+  },
+  {
+    says: /^Pattern not found\.$/,
+    code: 'not_found',
+    sentence: () =>
+      'The text that was looked for does not occur in the other text. Check the spelling of both.',
+  },
+  {
+    says: /^(?:None of the conditions were met|No default option)\.$/,
+    sentence: () =>
+      'None of the cases in this formula fits, so it has no value. Add a case, or one for everything else.',
+  },
+  {
     says: /^Range spans more than one sheet\.$/,
     sentence: () =>
       'A block of cells must lie on one sheet. Name the same sheet at both corners, or only at the first.',
