@@ -51,7 +51,7 @@ export function OneSheet({
   const wasHere = useRef(false);
   const [complaint, setComplaint] = useState('');
   const sight = { sheet, values: state.values, selected, marked };
-  const { table, wantFocus } = useSheetTable(host, sight, { isEditing: draft !== null, isFirst });
+  const { table, wantFocus } = useSheetTable(host, sight, { helpId: id, isEditing: draft !== null, isFirst });
   const place = useEditorPlace(host, frame, draft?.address ?? null);
 
   function begin(address: CellAddress, typed: string | null): void {

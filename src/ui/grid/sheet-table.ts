@@ -66,7 +66,7 @@ const theme = themeQuartz.withParams({
   wrapperBorderRadius: 0,
 });
 
-export function createSheetTable(host: HTMLElement, first: SheetSight): SheetTable {
+export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: string): SheetTable {
   let sight = first;
   let rowCount = 0;
   let shape = '';
@@ -124,6 +124,7 @@ export function createSheetTable(host: HTMLElement, first: SheetSight): SheetTab
   }
 
   api.setGridAriaProperty('label', `${first.sheet.name}, the cells`);
+  api.setGridAriaProperty('describedby', helpId);
   widen();
   reveal(first.selected);
   for (const bar of host.querySelectorAll<HTMLElement>(scrollBars)) bar.tabIndex = -1;

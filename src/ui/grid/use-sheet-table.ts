@@ -13,7 +13,11 @@ export interface KeptTable {
 export function useSheetTable(
   host: RefObject<HTMLElement | null>,
   { sheet, values, selected, marked }: SheetSight,
-  { isEditing, isFirst }: { readonly isEditing: boolean; readonly isFirst: RefObject<boolean> },
+  {
+    helpId,
+    isEditing,
+    isFirst,
+  }: { readonly helpId: string; readonly isEditing: boolean; readonly isFirst: RefObject<boolean> },
 ): KeptTable {
   const table = useRef<SheetTable | null>(null);
   const first = useRef<SheetSight>({ sheet, values, selected, marked });
@@ -22,13 +26,13 @@ export function useSheetTable(
 
   useLayoutEffect(() => {
     if (!host.current) return;
-    const made = createSheetTable(host.current, first.current);
+    const made = createSheetTable(host.current, first.current, helpId);
     table.current = made;
     return () => {
       table.current = null;
       made.destroy();
     };
-  }, [host]);
+  }, [host, helpId]);
 
   useEffect(() => {
     // Whoever came by a link stands in the cell now; whoever walks the list of sheets stays there.
