@@ -138,7 +138,7 @@ export function wordRing(ring: readonly string[]): string {
   const [first] = ring;
   if (first === undefined) return sentences.CYCLE;
   if (ring.length === 1) {
-    return `${first} points to itself, so it has no value. Take that reference out of its formula.`;
+    return `The formula in ${first} points to itself, so it has no value. Take that reference out.`;
   }
   const shown = ring.length > ringShown ? [...ring.slice(0, ringShown), '…'] : ring;
   return `These cells go round in a ring, each waiting for the next, so none has a value: ${[...shown, first].join(' → ')}. Change one of these formulas so that the ring is open.`;

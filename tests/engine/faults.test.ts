@@ -158,7 +158,7 @@ describe('cells that go round in a ring', () => {
     for (const name of ['Wrap!A1', 'Wrap!A2', 'Wrap!A3']) {
       expect(first[name]).toEqual({
         fault: 'circular',
-        sentence: expect.stringMatching(`^${name} points to itself`),
+        sentence: expect.stringMatching(`^The formula in ${name} points to itself`),
       });
     }
   });

@@ -1,6 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isFault } from '../../src/base/value.ts';
+import { isBlock } from '../../src/catalogue/argument.ts';
+import { createCalculator } from '../../src/engine/create.ts';
 import { book, edit, faultIn, openBook, told, type Written } from './sheets.ts';
+import { trialFunctions } from './trial-functions.ts';
 
 const long = 'x'.repeat(9000);
 
@@ -79,6 +83,76 @@ describe('a hostile formula leaves every other cell right', () => {
   });
 });
 
+test('whatever is typed as a formula, every cell gets a value or a fault with a sentence', async () => {
+  const piece = fc.constantFrom(
+    ...['A1', '$B$2', 'A1:B9', "'Main trunk'!C3", 'wraps', 'nothing', 'SUM(', 'IF(', 'INDEX(', 'AREA.PANEL('],
+    ...[
+      'WRAP.ROLL(',
+      'CONCATENATE(',
+      'SUBSTITUTE(',
+      'POWER(',
+      'LARGE(',
+      'TEXTJOIN(',
+      ')',
+      ',',
+      ',,',
+      '(',
+      '{',
+      '}',
+    ],
+    ...[
+      '+',
+      '-',
+      '*',
+      '/',
+      '^',
+      '&',
+      '=',
+      '<>',
+      '%',
+      ':',
+      '!',
+      ' ',
+      '"',
+      '"x"',
+      '1',
+      '0',
+      '1E308',
+      '.5',
+      '#REF!',
+      '\n',
+      '\u0001',
+    ],
+  );
+  const typed = fc.oneof(
+    { weight: 4, arbitrary: fc.array(piece, { maxLength: 9 }).map((pieces) => pieces.join('')) },
+    fc.string({ unit: 'grapheme', maxLength: 30 }),
+  );
+  const names = { wraps: 'Wrap!$A$1:$B$2' };
+  await fc.assert(
+    fc.asyncProperty(fc.array(typed, { minLength: 150, maxLength: 150 }), async (texts) => {
+      const rows = texts.map((text) => [{ formula: text }]);
+      const calculator = createCalculator({ functions: trialFunctions });
+      const first = told(
+        await calculator.open({
+          sheets: [
+            { name: 'Wrap', rows: [[7, { formula: 'A1*2' }]] },
+            { name: 'Main trunk', rows },
+          ],
+          names,
+        }),
+      );
+      expect(first['Wrap!B1']).toBe(14);
+      expect(Object.keys(first)).toHaveLength(texts.length + 1);
+      for (const value of [...Object.values(first), ...(await calculator.evaluate('Main trunk', texts))]) {
+        if (!isBlock(value) && isFault(value)) expect(value.sentence).toMatch(/^[A-Z“].*\.$/s);
+      }
+      await calculator.close();
+    }),
+    { seed: 20267, numRuns: 20 },
+  );
+}, 30_000);
+
 describe('a formula that brings the engine down in spite of the checks', () => {
   /** Each line doubles a text; past some hundred million letters the engine throws. */
   const doubling = [[long], ...Array.from({ length: 24 }, (_, row) => [`=A${row + 1}&A${row + 1}`])];
@@ -111,5 +185,18 @@ describe('a formula that brings the engine down in spite of the checks', () => {
     const asked = await calculator.evaluate('Wrap', [`A25&${'A25&'.repeat(60)}"x"`, 'B3', 'LEN(A5)']);
     expect(asked).toEqual([expect.objectContaining({ fault: 'gave_up' }), 4, 16]);
     expect(told(await calculator.apply([edit('Wrap!B3', '=1+1')]))).toEqual({ 'Wrap!B3': 2 });
+  });
+
+  test('costs only its own cell where a built-in function is the one that throws', async () => {
+    const { calculator } = await openBook(book({ Wrap: [['x'], ...beside.slice(1)] }));
+    const many = `=CONCATENATE(${Array.from({ length: 60 }, () => 'A25')})`;
+    const typed = told(
+      await calculator.apply([edit('Wrap!C2', many), edit('Wrap!D1', '=IFERROR(C2,"none")')]),
+    );
+    expect(typed).toEqual({ 'Wrap!C2': expect.objectContaining({ fault: 'gave_up' }), 'Wrap!D1': 'none' });
+    expect(told(await calculator.apply([edit('Wrap!A25', 'y')]))).toEqual({
+      'Wrap!C2': 'y'.repeat(60),
+      'Wrap!D1': 'y'.repeat(60),
+    });
   });
 });
