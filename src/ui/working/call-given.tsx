@@ -1,4 +1,5 @@
 import type { GivenArgument } from '../../session/explanation.ts';
+import { FractionText } from './fraction-text.tsx';
 
 /** What a trade function was given: as it stands in the formula, what it came to, and why where it was left out. */
 export function CallGiven({
@@ -25,7 +26,7 @@ export function CallGiven({
               )}
             </span>
             <span className="call-given-value">
-              {one.value}
+              <FractionText text={one.value} />
               {isPlain(one) ? null : <code>{one.written}</code>}
             </span>
           </li>

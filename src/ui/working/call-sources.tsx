@@ -4,6 +4,8 @@ import type { Source, SourceStatus } from '../../catalogue/sources.ts';
 const trust = {
   'read at source': 'read',
   'exact geometry': 'read',
+  'exact formula, worked here': 'read',
+  'library run here': 'read',
   'quoted by a secondary source': 'told',
   'common practice, no source': 'unproved',
   'from memory, not verified': 'unproved',

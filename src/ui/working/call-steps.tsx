@@ -2,6 +2,7 @@ import type { CellValue } from '../../base/value.ts';
 import { sources as known, type Source } from '../../catalogue/sources.ts';
 import type { Step } from '../../catalogue/working.ts';
 import type { Shown } from '../../workbook/show.ts';
+import { FractionText } from './fraction-text.tsx';
 import { stepFigures } from './step-figures.ts';
 import { TapeFigure } from './tape-figure.tsx';
 
@@ -27,14 +28,18 @@ export function CallSteps({
           isLast && result?.shown.type === 'tape' && result.value === step.value ? result.shown.parts : null;
         return (
           // biome-ignore lint/suspicious/noArrayIndexKey: the place of a line is what it is known by
-          <li key={index} className={isLast ? 'call-step call-step-sum' : 'call-step'}>
+          <li key={index} className={classOf(figure, isLast)}>
             <span className="call-step-says">
               {step.label}
               <Cited step={step} sources={sources} />
-              {step.sum ? <span className="working-detail">{step.sum}</span> : null}
+              {step.sum ? (
+                <span className="working-detail">
+                  <FractionText text={step.sum} />
+                </span>
+              ) : null}
             </span>
             <span className="call-step-value">
-              {tape ? <TapeFigure parts={tape} /> : figure}
+              {tape ? <TapeFigure parts={tape} /> : <FractionText text={figure} />}
               {tape ? <span className="working-detail">{figure}</span> : null}
             </span>
           </li>
@@ -42,6 +47,16 @@ export function CallSteps({
       })}
     </ol>
   );
+}
+
+/** A value that is a list of sizes stands on a line of its own. */
+const longestBeside = 18;
+
+function classOf(figure: string, isLast: boolean): string {
+  const kinds = ['call-step'];
+  if (isLast) kinds.push('call-step-sum');
+  if (figure.length > longestBeside) kinds.push('call-step-long');
+  return kinds.join(' ');
 }
 
 /** The number under which the source of a line stands below, where there is more than one. */

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { CellAddress } from '../../base/address.ts';
 import type { Link } from '../../session/explanation.ts';
+import { FractionText } from './fraction-text.tsx';
 
 /** Other cells, each a way to get there. */
 export function CellLinks({
@@ -25,7 +26,9 @@ export function CellLinks({
             <button type="button" className="cell-link" onClick={() => onGo(link.sheetId, link.address)}>
               <span className="cell-link-place">{link.place}</span>
               <span className="cell-link-label">{link.label ? ` ${link.label}` : ''}</span>
-              <span className="cell-link-shows">{link.shows ? ` ${link.shows}` : ''}</span>
+              <span className="cell-link-shows">
+                <FractionText text={link.shows ? ` ${link.shows}` : ''} />
+              </span>
             </button>
           </li>
         ))}

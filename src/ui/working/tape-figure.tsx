@@ -17,7 +17,7 @@ export function TapeFigure({ parts }: { readonly parts: TapeParts }) {
           </span>
         )}
         <span className="tape-figure-inches">
-          {showsWhole ? whole : null}
+          {showsWhole ? <span>{whole}</span> : null}
           {hasFraction ? (
             <span className="tape-figure-fraction">
               <span className="tape-figure-numerator">{numerator}</span>
