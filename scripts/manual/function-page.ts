@@ -1,10 +1,10 @@
 import { units } from '../../src/base/unit.ts';
-import type { Argument } from '../../src/catalogue/argument.ts';
 import type { AnyTradeFunction, FunctionExample, Worked } from '../../src/catalogue/define.ts';
+import { exampleFormula } from '../../src/catalogue/example-formula.ts';
 import { figure } from '../../src/catalogue/say.ts';
 import { sources } from '../../src/catalogue/sources.ts';
 import { showValue } from '../../src/workbook/show.ts';
-import { exampleFormula } from './example-formula.ts';
+import { usualWords } from '../../src/workbook/usual-words.ts';
 import { escaped, table } from './markdown.ts';
 
 /** The manual page of one trade function, all of it from its spec. `drawing` is the file of its picture, if it has one. */
@@ -50,19 +50,6 @@ function argumentTable(spec: AnyTradeFunction): string {
       usualWords(argument),
     ]),
   );
-}
-
-function usualWords({ usual, range }: Argument<unknown>): string {
-  if (!usual) return 'must be there';
-  const { value, why } = usual;
-  if (value === null) return `blank: ${why}`;
-  const shown =
-    typeof value === 'number' && range
-      ? showValue(value, range.unit).text
-      : typeof value === 'string'
-        ? `"${value}"`
-        : String(value);
-  return `${shown}: ${why}`;
 }
 
 function workedExample(spec: AnyTradeFunction, example: FunctionExample): Worked | null {

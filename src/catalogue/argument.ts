@@ -39,7 +39,7 @@ export function quantity<U extends Unit>(
   const { least, most, why, whole = false } = about;
   return {
     says: about.says,
-    allows: `${units[unit].says}, ${least} to ${most}${whole ? ', whole' : ''}`,
+    allows: `${units[unit].says}, ${least} to ${most}${whole && unit !== 'count' ? ', whole' : ''}`,
     range: { unit, least, most, whole },
     read: (raw, argument) => {
       if (isBlock(raw)) return failed({ code: 'a_table_for_one_value', argument });

@@ -1,12 +1,14 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import type { CellAddress } from '../base/address.ts';
 import { cellsOf, sheetWithId } from '../workbook/cells.ts';
 import type { Role, Sheet } from '../workbook/document.ts';
 import type { DeskKeeper } from './desk.ts';
 import { openFile, saveFile } from './files/workbook-file.ts';
+import { FunctionFinder } from './functions/function-finder.tsx';
 import { SheetGrid } from './grid/sheet-grid.tsx';
 import { Header } from './header/header.tsx';
 import { Notice, type Notice as NoticeText } from './notice.tsx';
+import { LookUpList } from './sheets/look-up-list.tsx';
 import { SheetList } from './sheets/sheet-list.tsx';
 import { ShelfList } from './sheets/shelf-list.tsx';
 import { useExplanation } from './use-explanation.ts';
@@ -18,6 +20,8 @@ import { WorkingPanel } from './working/working-panel.tsx';
 interface Spot {
   readonly sheetId: string;
   readonly cells: { readonly [sheetId: string]: CellAddress };
+  /** Set while the trade functions stand in place of the sheet. */
+  readonly isLookingUp?: boolean;
 }
 
 /** Where one begins on a sheet: at the first cell that asks for something, or else at the first that is figured. */
@@ -37,6 +41,11 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const sheetId = sheet?.id ?? '';
   const address = spot.cells[sheetId] ?? firstSpot(sheet);
   const explanation = useExplanation(session, state, sheetId, address);
+
+  const marked = useMemo(
+    () => explanation.comesFrom.filter((link) => link.sheetId === sheetId).map((link) => link.range),
+    [explanation.comesFrom, sheetId],
+  );
 
   useHistoryKeys(session);
   useEffect(() => {
@@ -88,26 +97,46 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
         <SheetList
           workbook={workbook}
           standings={standings}
-          current={sheetId}
+          current={spot.isLookingUp ? '' : sheetId}
           onChoose={(id) => setSpot(({ cells }) => ({ sheetId: id, cells }))}
+        />
+        <LookUpList
+          isOpen={spot.isLookingUp ?? false}
+          onOpen={() => setSpot((before) => ({ ...before, isLookingUp: true }))}
         />
         <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
       </div>
       <main className="app-sheet">
-        <h1 className="app-sheet-name">{sheet?.name}</h1>
-        <p className="app-sheet-says">{sheet?.says}</p>
+        {spot.isLookingUp ? (
+          <>
+            <h1 className="app-sheet-name">Trade functions</h1>
+            <p className="app-sheet-says">
+              Each shows what it takes, an example worked through, and where its figures come from. Copy the
+              example into a cell and put your own cells in place of its numbers.
+            </p>
+          </>
+        ) : (
+          <>
+            <h1 className="app-sheet-name">{sheet?.name}</h1>
+            <p className="app-sheet-says">{sheet?.says}</p>
+          </>
+        )}
         {notice ? (
           <Notice {...notice} onDismiss={() => setNotice(null)} onAct={() => location.reload()} />
         ) : null}
-        <SheetGrid
-          key={workbook.id}
-          session={session}
-          state={state}
-          sheetId={sheetId}
-          selected={address}
-          onSelect={(cell) => go(sheetId, cell)}
-          marked={explanation.comesFrom.filter((link) => link.sheetId === sheetId).map((link) => link.range)}
-        />
+        {spot.isLookingUp ? (
+          <FunctionFinder />
+        ) : (
+          <SheetGrid
+            key={workbook.id}
+            session={session}
+            state={state}
+            sheetId={sheetId}
+            selected={address}
+            onSelect={(cell) => go(sheetId, cell)}
+            marked={marked}
+          />
+        )}
       </main>
       <WorkingPanel
         session={session}

@@ -1,5 +1,5 @@
-import type { RawArgument } from '../../src/catalogue/argument.ts';
-import type { AnyTradeFunction, FunctionExample } from '../../src/catalogue/define.ts';
+import type { RawArgument } from './argument.ts';
+import type { AnyTradeFunction, FunctionExample } from './define.ts';
 
 /** The call of an example as one would type it; tables stand by the name of the argument. */
 export function exampleFormula(spec: AnyTradeFunction, { given }: FunctionExample): string {
