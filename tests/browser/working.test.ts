@@ -33,6 +33,7 @@ const workbook: Workbook = {
         formula('IF(B2<40,"holds","stop: the sheet is 40 in wide")', { role: 'check' }),
       ],
       [words('S2 trunk'), formula('B2/0', inches), formula('B3+1', inches)],
+      [words('S3 trunk'), null, formula('TAPE.ROUND(BLANK.ROUND(Pieces!B2, 1), 8)', inches)],
     ]),
   ],
   names: { lap: { sheet: 'pieces', range: { from: { row: 2, column: 1 }, to: { row: 2, column: 1 } } } },
@@ -83,6 +84,20 @@ test('a trade function is worked through: drawing, steps that end in the figure,
   await expectAccessible(page, '.working');
 });
 
+test('a function inside another comes first and folded, its cautions in sight all the same', async () => {
+  const { page, working } = await openWorkbook();
+  await choose(page, 'Round', 3, 2);
+  const last = working.getByRole('region', { name: 'TAPE.ROUND' });
+  await last.getByText('Take care').waitFor();
+  const inner = working.getByRole('group').filter({ hasText: 'BLANK.ROUND' });
+  const drawing = inner.getByRole('img');
+  expect(await drawing.isVisible()).toBe(false);
+  await inner.locator('summary').press('Enter');
+  await drawing.waitFor();
+  await inner.getByText('Blank width').waitFor();
+  await expectAccessible(page, '.working');
+});
+
 test('an IF says which way it went', async () => {
   const { page, working } = await openWorkbook();
   await choose(page, 'Round', 1, 3);
@@ -119,13 +134,13 @@ test('a given says what it asks, what it may be and why', async () => {
 test('links are followed with the keyboard, there and back', async () => {
   const { page, working } = await openWorkbook();
   await choose(page, 'Round', 1, 1);
-  await working.getByRole('button', { name: /^Pieces!B2/ }).focus();
-  await page.keyboard.press('Enter');
-  await working.getByRole('heading', { name: /Working · B2/ }).waitFor();
+  await working.getByRole('button', { name: /^Pieces!B2/ }).press('Enter');
   await page.getByRole('heading', { name: 'Pieces', level: 1 }).waitFor();
-  await working.getByRole('button', { name: /^Round!B2/ }).focus();
-  await page.keyboard.press('Enter');
+  // Whoever follows a link stands in the cell that it leads to.
+  await page.locator('.app-sheet [row-index="1"] [col-id="c1"]:focus').waitFor();
+  await working.getByRole('button', { name: /^Round!B2/ }).press('Enter');
   await page.getByRole('heading', { name: 'Round', level: 1 }).waitFor();
+  await page.locator('.app-sheet [row-index="1"] [col-id="c1"]:focus').waitFor();
   await working.getByText('Girth of S1 trunk').waitFor();
 });
 
@@ -180,9 +195,29 @@ test('a refused formula says why and keeps what was written, also while one look
   await working.getByRole('button', { name: /PI\(\)/ }).waitFor();
 });
 
+test('the panel keeps its place when the figure of the same cell changes, and begins anew at another', async () => {
+  const { page, working } = await openWorkbook({ width: 1280, height: 500 });
+  await choose(page, 'Round', 1, 2);
+  await working.getByRole('button', { name: /TAPE\.ROUND/ }).press('Enter');
+  await working.getByRole('textbox', { name: 'Formula' }).waitFor();
+  await page.keyboard.type('+1');
+  await page.keyboard.press('Enter');
+  const figure = working.locator('.working-figure .visually-hidden');
+  await expect.poll(() => figure.textContent()).toBe('51 and 5/16 inches');
+  await working.evaluate((panel) => {
+    panel.scrollTop = 150;
+  });
+  await page.keyboard.press('Control+z');
+  await expect.poll(() => figure.textContent()).toBe('50 and 5/16 inches');
+  expect(await working.evaluate((panel) => panel.scrollTop)).toBe(150);
+  await page.locator('.app-sheet [row-index="1"] [col-id="c1"]').click();
+  await working.getByRole('heading', { name: /Working · B2/ }).waitFor();
+  expect(await working.evaluate((panel) => panel.scrollTop)).toBe(0);
+});
+
 test('a cell without a formula takes one', async () => {
   const { page, working } = await openWorkbook();
-  await choose(page, 'Round', 3, 1);
+  await choose(page, 'Round', 4, 1);
   await working.getByRole('button', { name: 'Write a formula here' }).press('Enter');
   await working.getByRole('textbox', { name: 'Formula' }).waitFor();
   await page.keyboard.type('=2+3');

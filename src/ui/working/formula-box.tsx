@@ -67,23 +67,25 @@ export function FormulaBox({
 
   if (!isOpen) {
     return (
-      <button
-        type="button"
-        ref={opener}
-        className={formula === null ? 'formula-offer' : 'formula-box formula-open'}
-        aria-describedby={`${id}-what`}
-        onClick={() => {
-          setAskedFor(true);
-          setOpen(true);
-        }}
-        onFocus={loadEditor}
-        onPointerEnter={loadEditor}
-      >
-        {formula === null ? 'Write a formula here' : <FormulaReading formula={formula} />}
-        <span className="visually-hidden" id={`${id}-what`}>
-          {formula === null ? '' : 'Change the formula'}
+      <>
+        <button
+          type="button"
+          ref={opener}
+          className={formula === null ? 'formula-offer' : 'formula-box formula-open'}
+          aria-describedby={formula === null ? undefined : `${id}-what`}
+          onClick={() => {
+            setAskedFor(true);
+            setOpen(true);
+          }}
+          onFocus={loadEditor}
+          onPointerEnter={loadEditor}
+        >
+          {formula === null ? 'Write a formula here' : <FormulaReading formula={formula} />}
+        </button>
+        <span id={`${id}-what`} hidden>
+          Press to change the formula.
         </span>
-      </button>
+      </>
     );
   }
 
