@@ -7,7 +7,7 @@ import {
 import { defaultKeymap, history, historyKeymap } from '@codemirror/commands';
 import { bracketMatching, LanguageSupport, LRLanguage, syntaxHighlighting } from '@codemirror/language';
 import { Compartment, EditorState } from '@codemirror/state';
-import { drawSelection, EditorView, keymap } from '@codemirror/view';
+import { EditorView, keymap } from '@codemirror/view';
 import { useEffect, useId, useRef, useState } from 'react';
 import { formulaLanguage } from '../../formula/highlight.ts';
 import { type SignatureHelp, signatureAt } from '../../formula/signature-help.ts';
@@ -99,7 +99,6 @@ export function FormulaEditor({
           bracketMatching(),
           closeBrackets(),
           history(),
-          drawSelection(),
           EditorView.lineWrapping,
           keymap.of([...closeBracketsKeymap, ...historyKeymap, ...defaultKeymap]),
           EditorView.updateListener.of(({ state, docChanged, selectionSet }) => {

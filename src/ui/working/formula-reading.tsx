@@ -17,6 +17,7 @@ export function FormulaReading({ formula }: { readonly formula: string }) {
         className ? (
           <span className={className} key={from}>
             {text}
+            {className === 'formula-sign' ? <wbr /> : null}
           </span>
         ) : (
           text
