@@ -2,30 +2,31 @@ import type { Place } from './calculator.ts';
 import { placeName } from './place-name.ts';
 import { wordRing } from './wording.ts';
 
-/** How many cells may be looked at for all rings of one answer; then rings are told without their cells. */
-const looksAtMost = 20_000;
+/** How many cells may be looked at for one ring; a longer one is told without its cells, since nobody would read so many. */
+const looksAtMost = 500;
 
 /** Finds the shortest ring through a cell and words it. `next` gives the cells of rings that a cell reads directly. */
 export function ringWording(next: (place: Place) => readonly Place[]): (start: Place) => string {
   const worded = new Map<string, string>();
-  let looks = 0;
+  /** Cells of rings that were too long to follow; they are not followed again for another cell. */
+  const inLongRing = new Set<string>();
 
   function ringThrough(start: Place): readonly string[] {
     const end = placeName(start);
     const cameFrom = new Map<string, string>();
     const waiting: Place[] = [start];
     for (const place of waiting) {
-      if (looks >= looksAtMost) break;
-      looks += 1;
+      if (cameFrom.size > looksAtMost) break;
       const from = placeName(place);
       for (const read of next(place)) {
         const name = placeName(read);
         if (name === end) return pathTo(from, cameFrom);
-        if (cameFrom.has(name)) continue;
+        if (cameFrom.has(name) || inLongRing.has(name)) continue;
         cameFrom.set(name, from);
         waiting.push(read);
       }
     }
+    for (const name of [end, ...cameFrom.keys()]) inLongRing.add(name);
     return [];
   }
 

@@ -178,10 +178,11 @@ describe('cells that go round in a ring', () => {
 
   test('of very many cells are told without naming them all', async () => {
     const rows = Array.from({ length: 3000 }, (_, row) => [row === 0 ? '=A3000' : `=A${row}`]);
-    const { first } = await openBook(book({ Wrap: [...rows, ['=1+1']] }));
+    const { first } = await openBook(book({ Wrap: [...rows, ['=1+1'], ['=B3002', '=A3002']] }));
     const { fault, sentence } = faultIn(first['Wrap!A1']);
     expect(fault).toBe('circular');
     expect(sentence.length).toBeLessThan(400);
     expect(first['Wrap!A3001']).toBe(2);
+    expect(faultIn(first['Wrap!A3002']).sentence).toContain('Wrap!A3002 → Wrap!B3002 → Wrap!A3002');
   });
 });
