@@ -34,7 +34,7 @@ export function defineFunction<const A extends Arguments, W>(spec: TradeFunction
     const steps = () => spec.steps(working.value, complete);
     return done({
       value: spec.result(working.value),
-      unit: spec.gives.unit,
+      unit: spec.unitOf?.(complete) ?? spec.gives.unit,
       read,
       steps,
       drawing: () => spec.drawing?.(working.value, complete) ?? null,

@@ -7,7 +7,7 @@ import type { SourceId } from './sources.ts';
 import type { Caution, Step } from './working.ts';
 
 /** The families of trade functions; topics have the same names in every folder tree. */
-export const families = ['BLANK', 'AREA', 'WEIGHT', 'GAUGE', 'WRAP', 'SEAL', 'TAPE'] as const;
+export const families = ['BLANK', 'AREA', 'WEIGHT', 'GAUGE', 'WRAP', 'SEAL', 'AIR', 'TAPE'] as const;
 export type Family = (typeof families)[number];
 
 /** A call with known answer, kept beside the function: manual, help and tests all use it. */
@@ -28,6 +28,8 @@ export interface TradeFunction<A extends Arguments = Arguments, W = unknown> {
   /** Words that a tradesman would type to find it. */
   readonly words: readonly string[];
   readonly gives: { readonly label: string; readonly unit: Unit };
+  /** Set where an argument chooses what is given; `gives` then tells the usual one. */
+  readonly unitOf?: (given: Given<A>) => Unit;
   readonly arguments: A;
   /** The rule in mathematics, one formula a line, in TeX with the arguments by name. */
   readonly formula?: readonly string[];
@@ -44,7 +46,10 @@ export interface TradeFunction<A extends Arguments = Arguments, W = unknown> {
 }
 
 /** A trade function whose argument and working types are sealed inside. */
-export type AnyTradeFunction = Omit<TradeFunction, 'work' | 'result' | 'steps' | 'drawing' | 'cautions'> & {
+export type AnyTradeFunction = Omit<
+  TradeFunction,
+  'work' | 'result' | 'unitOf' | 'steps' | 'drawing' | 'cautions'
+> & {
   readonly call: (raw: readonly RawArgument[]) => Outcome<Worked, CallFault>;
 };
 

@@ -1,26 +1,88 @@
+import { airDensity } from './air/density.ts';
+import { airCoefficient, airLength, airLoss } from './air/fitting.ts';
+import { airCompression, airFlex } from './air/flex.ts';
+import { airCapacity, airFriction } from './air/friction.ts';
+import { airFactor, airReynolds } from './air/friction-factor.ts';
+import { airAtPressure, airClass, airLeakage, airTestClass } from './air/leakage.ts';
+import { airCfm, airShare } from './air/load.ts';
+import { airAvailable, airRate } from './air/pressure.ts';
+import { airRound } from './air/round.ts';
+import { airDiameter, airWidth } from './air/size.ts';
+import { airTemperature } from './air/temperature.ts';
+import { airVelocityInDuct } from './air/velocity.ts';
+import { airPitot, airVelocityPressure } from './air/velocity-pressure.ts';
 import { areaDuct } from './area/duct.ts';
+import { blankBend } from './blank/bend.ts';
 import { blankLengthways } from './blank/length.ts';
 import { blankRectangular } from './blank/rectangular.ts';
 import { blankRound } from './blank/round.ts';
 import type { AnyTradeFunction } from './define.ts';
 import { gaugeThickness } from './gauge/thickness.ts';
 import { gaugeWeight } from './gauge/weight.ts';
+import { sealFacing } from './seal/facing.ts';
+import { sealJoint } from './seal/joint.ts';
+import { sealRolls } from './seal/rolls.ts';
+import { sealScrews } from './seal/screws.ts';
+import { sealStaples } from './seal/staples.ts';
+import { sealTap } from './seal/tap.ts';
 import { tapeRead } from './tape/read.ts';
 import { tapeRound } from './tape/round.ts';
 import { tapeWrite } from './tape/write.ts';
 import { weightBlank } from './weight/blank.ts';
 import { weightDuct } from './weight/duct.ts';
+import { wrapPieces } from './wrap/pieces.ts';
+import { wrapRLeft } from './wrap/r-left.ts';
+import { wrapRolls } from './wrap/rolls.ts';
+import { wrapStretchout } from './wrap/stretchout.ts';
+import { wrapThickness } from './wrap/thickness.ts';
 
 /** Every trade function. A function is in the product once it stands here. */
 export const tradeFunctions: readonly AnyTradeFunction[] = [
   blankRound,
   blankRectangular,
   blankLengthways,
+  blankBend,
   areaDuct,
   weightDuct,
   weightBlank,
   gaugeThickness,
   gaugeWeight,
+  wrapStretchout,
+  wrapThickness,
+  wrapRLeft,
+  wrapPieces,
+  wrapRolls,
+  sealJoint,
+  sealTap,
+  sealFacing,
+  sealRolls,
+  sealScrews,
+  sealStaples,
+  airCfm,
+  airShare,
+  airAvailable,
+  airRate,
+  airDiameter,
+  airWidth,
+  airRound,
+  airCapacity,
+  airFriction,
+  airFlex,
+  airCompression,
+  airVelocityInDuct,
+  airVelocityPressure,
+  airPitot,
+  airLoss,
+  airLength,
+  airCoefficient,
+  airTemperature,
+  airLeakage,
+  airClass,
+  airTestClass,
+  airAtPressure,
+  airDensity,
+  airReynolds,
+  airFactor,
   tapeRead,
   tapeWrite,
   tapeRound,

@@ -3,6 +3,8 @@ export type SourceStatus =
   | 'read at source'
   | 'quoted by a secondary source'
   | 'exact geometry'
+  | 'exact formula, worked here'
+  | 'library run here'
   | 'common practice, no source'
   | 'from memory, not verified';
 
@@ -84,6 +86,41 @@ export const sources = {
     place: 'seams, waste and safe handling',
     status: 'common practice, no source',
   },
+  'stretch-out-article-2019': {
+    title: 'Maker article on installed R, 2019',
+    place: 'stretch-out table: round, square and rectangular, 1 to 2.2 in, a 2 in lap included',
+    status: 'read at source',
+  },
+  'stretch-out-permit-scan': {
+    title: 'Maker sheet on duct wrap, scanned in a city permit file',
+    place: 'stretch-out table, row of 3 in, a 2 in lap included',
+    status: 'read at source',
+  },
+  'stretch-out-guide-2017': {
+    title: 'Maker guide specification for duct wrap, section 23 07 13, 2017',
+    place: 'appendix table 2: two columns, a 2 in lap included',
+    status: 'read at source',
+  },
+  'shop-figure': {
+    title: 'The shop’s own figure',
+    place: 'the wraps table on the Allowances sheet',
+    status: 'common practice, no source',
+  },
+  'wrap-r-table': {
+    title: 'Duct-wrap data sheet',
+    place: 'R out of the package and installed at 25 % compression, 75 °F mean',
+    status: 'read at source',
+  },
+  'squeeze-rule': {
+    title: 'R falls as a power of the thickness, through the wrap’s own two R figures',
+    place: 'R = label R × (t ÷ T)^n; published pairs give n from 0.65 to 0.78',
+    status: 'exact formula, worked here',
+  },
+  'roll-sizes': {
+    title: 'Duct-wrap data and specification sheets',
+    place: 'rolls 48 and 60 in wide, 50 to 100 ft long; the flange is extra to the width',
+    status: 'read at source',
+  },
   'wrap-guide-specification': {
     title: 'Maker guide specification for duct wrap, section 23 07 13, 2017',
     place: '3.4: laps, staples, pins, tape over facing seams',
@@ -108,6 +145,281 @@ export const sources = {
     title: 'General trade knowledge of safe work',
     place: 'no document',
     status: 'from memory, not verified',
+  },
+  'air-velocity': {
+    title: 'Definition of mean velocity',
+    place: 'airflow over area',
+    status: 'exact formula, worked here',
+  },
+  'gas-law': {
+    title: 'Gas law',
+    place: '0.075 lb/cu ft at 70 °F, times 530 ÷ (°F + 460)',
+    status: 'exact formula, worked here',
+  },
+  'pressure-with-height': {
+    title: 'Pressure of the standard atmosphere',
+    place: '(1 − 6.8754e-6 × ft)^5.2559; a psychrometric library gives the same to five digits',
+    status: 'library run here',
+  },
+  'altitude-table': {
+    title: 'Federal water agency HVAC design guide, 2006',
+    place: 'table 6a, relative density 0.801 at 6000 ft',
+    status: 'read at source',
+  },
+  'viscosity-of-air': {
+    title: 'Sutherland’s rule for the viscosity of air',
+    place: 'constant 198.72 °R; anchored at Re = 8.56 × in × fpm',
+    status: 'from memory, not verified',
+  },
+  'velocity-pressure': {
+    title: 'Formula page on duct air leakage',
+    place: 'VP = (V ÷ 4005)²',
+    status: 'read at source',
+  },
+  'darcy-weisbach': {
+    title: 'Trade article on duct friction, after the handbook',
+    place: 'loss = f × length ÷ diameter × velocity pressure',
+    status: 'quoted by a secondary source',
+  },
+  'reynolds-of-air': {
+    title: 'Duct design manual of the contractors association, 4th ed.',
+    place: 'table A-7, note: Re = 8.56 × in × fpm',
+    status: 'read at source',
+  },
+  colebrook: {
+    title: 'Paper on solving the Colebrook equation efficiently, 2009',
+    place: 'eq. 1',
+    status: 'read at source',
+  },
+  haaland: {
+    title: 'Help page of a general simulation program',
+    place: 'explicit friction factor after Haaland',
+    status: 'read at source',
+  },
+  'swamee-jain': {
+    title: 'Textbook exercise on an explicit friction factor',
+    place: 'form after Swamee and Jain',
+    status: 'read at source',
+  },
+  'altshul-tsal': {
+    title: 'Explicit friction factor after Altshul and Tsal',
+    place: 'four points agree with a general fluid library to 8 digits',
+    status: 'from memory, not verified',
+  },
+  'laminar-flow': {
+    title: 'Smooth flow in a round pipe',
+    place: 'f = 64 ÷ Re, below Re 2300',
+    status: 'exact formula, worked here',
+  },
+  'roughness-table': {
+    title: 'Handbook table of duct roughness, as an engineering reference page repeats it',
+    place: '0.0003 ft for galvanized, 0.003 ft for flex at full stretch',
+    status: 'quoted by a secondary source',
+  },
+  'friction-chart': {
+    title: 'Engineering reference site, chart for clean round galvanized duct',
+    place: '4000 cfm in 20 in, about 0.23 in. w.g. per 100 ft',
+    status: 'read at source',
+  },
+  huebscher: {
+    title: 'Duct design manual of the contractors association',
+    place: 'table 14-2: 1.30 (ab)^0.625 ÷ (a + b)^0.25',
+    status: 'read at source',
+  },
+  'equivalents-1956': {
+    title: 'Heating guide of 1956',
+    place: 'chapter 32, table 1, circular equivalents',
+    status: 'read at source',
+  },
+  'flat-oval': {
+    title: 'Handbook form for flat oval duct',
+    place: '1.55 A^0.625 ÷ P^0.25',
+    status: 'from memory, not verified',
+  },
+  'flat-oval-tests': {
+    title: 'Conference paper on flat oval duct, 1994, abstract',
+    place: 'the form lies within 6.2 % of a rigorous solution, aspect 1.4 to 5.5',
+    status: 'read at source',
+  },
+  'hydraulic-diameter': {
+    title: 'Textbook supplement on duct fittings',
+    place: 'hydraulic diameter, 4 A ÷ P',
+    status: 'read at source',
+  },
+  'equivalents-criticized': {
+    title: 'Building Services Engineering Research and Technology 29(4), 2008',
+    place: 'p. 341-347: advises the hydraulic diameter',
+    status: 'read at source',
+  },
+  'sizing-guide-2017': {
+    title: 'Trade parts catalogue, 2017',
+    place: 'p. 426, round sizes at 0.10 in. w.g. per 100 ft',
+    status: 'read at source',
+  },
+  'hospital-manual-2017': {
+    title: 'Federal hospital HVAC design manual, 1 November 2017',
+    place: 'table 3-3: at most 1500 fpm and 0.08 in. w.g. per 100 ft',
+    status: 'read at source',
+  },
+  'naval-handbook': {
+    title: 'MIL-HDBK-1003/3',
+    place: '6.1.3: aspect 3 to 1 wanted, 6 to 1 at most',
+    status: 'read at source',
+  },
+  'trunk-rules': {
+    title: 'Summary of rules from the residential duct manual',
+    place: 'width at most 4 times the height',
+    status: 'quoted by a secondary source',
+  },
+  'velocities-1993': {
+    title: 'Air-conditioning system design manual, 1993',
+    place: 'table 5-2: in homes at most 1200 fpm in mains, 1000 fpm in branches',
+    status: 'read at source',
+  },
+  'flex-equation': {
+    title: 'Handbook of fundamentals (SI), duct design chapter',
+    place: 'eq. 22 and 23, seen as an excerpt',
+    status: 'read at source',
+  },
+  'flex-maker-guide': {
+    title: 'Guide of the flex makers’ council, as two trade pages tell it',
+    place: '15 % compression doubles the friction, 30 % makes it four times',
+    status: 'quoted by a secondary source',
+  },
+  'flex-study-2004': {
+    title: 'HVAC&R Research 10(3), 2004, abstract',
+    place: 'tests of 6 to 10 in flex: about 4 times, then close to 10 times',
+    status: 'read at source',
+  },
+  'flex-thesis-2013': {
+    title: 'Thesis on pressure loss of flex, 2013, abstract',
+    place: '12, 14 and 16 in: over 4 times the stretched loss above 4 % compression',
+    status: 'read at source',
+  },
+  'flex-journal-2010': {
+    title: 'Trade journal, 2010',
+    place: 'flex let go after stretching shortens about 15 %, as seen on jobs about 30 %',
+    status: 'read at source',
+  },
+  'fitting-coefficient': {
+    title: 'Definition of a loss coefficient',
+    place: 'loss = C × velocity pressure',
+    status: 'exact formula, worked here',
+  },
+  'equivalent-length': {
+    title: 'Equivalent length of a fitting',
+    place: '100 × C × velocity pressure ÷ friction rate',
+    status: 'exact formula, worked here',
+  },
+  'sizing-example': {
+    title: 'Duct sizing example of the contractors association',
+    place: '0.50 less 0.31 leaves 0.19 in. w.g.; 65 + 190 = 255 ft',
+    status: 'read at source',
+  },
+  'rate-exercise': {
+    title: 'Worked exercise on the friction rate',
+    place: '0.18 in. w.g. over 285 ft is 0.0632',
+    status: 'read at source',
+  },
+  'rate-limits': {
+    title: 'Residential duct manual',
+    place: 'friction rate between 0.06 and 0.18',
+    status: 'from memory, not verified',
+  },
+  'airflow-from-load': {
+    title: 'Engineering reference site, heating and cooling equations',
+    place: 'cfm = Btu/h ÷ (1.08 × °F)',
+    status: 'read at source',
+  },
+  'sensible-constants': {
+    title: 'Formula sheet, and article for an engineering exam',
+    place: '1.08; also 1.085, and 1.1 for moist air',
+    status: 'read at source',
+  },
+  'room-share': {
+    title: 'Duct sizing example of the contractors association',
+    place: '3000 of 28,000 Btu/h takes 107 of 1000 cfm',
+    status: 'read at source',
+  },
+  'leakage-rule': {
+    title: 'Air duct leakage test manual, first edition, as repeated with 10 CFR 434.403',
+    place: 'eq. 4-5: F = class × P^0.65',
+    status: 'quoted by a secondary source',
+  },
+  'leakage-classes-1985': {
+    title: 'Air duct leakage test manual, first edition, in a tester manual',
+    place: 'table 4-1 and notes',
+    status: 'quoted by a secondary source',
+  },
+  'leakage-classes-2012': {
+    title: 'Air duct leakage test manual, second edition, in a course handout',
+    place: 'table 5-1',
+    status: 'quoted by a secondary source',
+  },
+  'seal-classes': {
+    title: 'Metal duct construction standard, 2nd ed.',
+    place: 'table 1-2: what seal classes A, B and C seal',
+    status: 'read at source',
+  },
+  'duct-tester-manual': {
+    title: 'Manual of a duct tester',
+    place: 'p. 67: Q = C × P^n, n 0.60 for ducts',
+    status: 'read at source',
+  },
+  'inch-of-water': {
+    title: 'Inch of water, conventional',
+    place: '249.08891 Pa, by a unit converter',
+    status: 'library run here',
+  },
+  'heat-of-run': {
+    title: 'Energy balance of air in a duct',
+    place: 'the difference to the surroundings dies away as e^(−U A ÷ heat carried)',
+    status: 'exact formula, worked here',
+  },
+  'outlet-temperature': {
+    title: 'Building-simulation engineering reference of a national laboratory',
+    place: 'duct outlet temperature',
+    status: 'read at source',
+  },
+  'air-films': {
+    title: 'Assumed resistance of the air films inside and outside of a duct',
+    place: '0.85 together',
+    status: 'from memory, not verified',
+  },
+  'airframe-handbook': {
+    title: 'Federal aviation maintenance handbook, airframe, chapter 4, in a reprint',
+    place: 'set-back and flats of a bent channel',
+    status: 'read at source',
+  },
+  'navy-structural-course': {
+    title: 'Navy course on aviation structures',
+    place: 'bend allowance, (0.0173 R + 0.0078 T) for each degree',
+    status: 'read at source',
+  },
+  'bend-factor': {
+    title: 'K factors to start from: 0.33, 0.40 and 0.45 as the bend gets wider',
+    place: 'no document; shops measure their own',
+    status: 'from memory, not verified',
+  },
+  'code-table-603-4': {
+    title: 'Mechanical code of 2018, table 603.4, on a code site',
+    place: 'least sheet thickness for ducts in single dwellings; above 20 in or 1 in. w.g. note a',
+    status: 'read at source',
+  },
+  'state-rule-1346-0603': {
+    title: 'Minnesota Rules 1346.0603, and Oklahoma Administrative Code 748:20-6-21',
+    place: 'least sheet thickness by the table that older editions carried',
+    status: 'read at source',
+  },
+  'estimating-handbook-2007': {
+    title: 'Mechanical estimating handbook, 2007',
+    place: 'p. 129: gauge of rectangular galvanized duct by its largest side',
+    status: 'quoted by a secondary source',
+  },
+  'city-duct-specification': {
+    title: 'Project specification of a city, section 15890',
+    place: 'p. 3-5: throat radius of 3/4 of the width; slopes of transitions',
+    status: 'read at source',
   },
 } as const satisfies Record<string, Source>;
 

@@ -1,5 +1,6 @@
 import { inches, millimetresFromInches, poundsPerSquareFoot } from '../../src/base/quantity.ts';
 import { ductArea } from '../../src/trade/area/duct.ts';
+import { bend, printedRule } from '../../src/trade/blank/bend.ts';
 import { type Make, rectangularParts } from '../../src/trade/blank/rectangular.ts';
 import { type MeasuredAt, roundBlank } from '../../src/trade/blank/round.ts';
 import { type Basis, type Material, sheetOf } from '../../src/trade/gauge/sheet.ts';
@@ -37,6 +38,16 @@ function blanks(make: Make, width: number, depth: number, pocket: number, flange
     bendDeduction: inches(deduction),
   };
   return rectangularParts(make, sizes).map((part) => part.width);
+}
+
+function bent(angle: number, radius: number, sheetThickness: number, k: number) {
+  return bend(angle, inches(radius), inches(sheetThickness), { by: 'K factor', k });
+}
+
+/** Flat width of a channel by its outside sizes, in the sheet and radius of the handbook's sample. */
+function channel(first: number, web: number, second: number, allowance: number) {
+  const { setBack } = bent(90, 0.16, 0.04, 0.5);
+  return first + web + second - 4 * setBack + 2 * allowance;
 }
 
 const sixRound: DuctSection = { shape: 'round', diameter: inches(6) };
@@ -93,6 +104,15 @@ const proofs: Readonly<Record<string, Proof>> = {
   RD8: () => blanks('two L halves', 14, 10, 1.25, 0.25),
   // 0.0527 is the bend deduction for that sheet, radius and K, worked out beside the row.
   RD9: () => blanks('one piece', 20, 8, 1, 0.25, 0.0527),
+  BA1: () => bent(90, 0.0276, 0.0276, 0.33).allowance,
+  BA3: () => bent(90, 0.16, 0.04, 0.5).setBack,
+  BA4: () => bent(90, 0.16, 0.04, 0.5).allowance,
+  // The handbook rounds the allowance to 0.28 before it adds up.
+  BA6: () => channel(1, 2, 1, Math.round(100 * bent(90, 0.16, 0.04, 0.5).allowance) / 100),
+  BA7: () => channel(1, 2, 1, bent(90, 0.16, 0.04, 0.5).allowance),
+  BA8: () => (printedRule.perThickness * 180) / Math.PI,
+  BA9: () => bent(45, 1 / 16, 0.0396, 0.4).allowance,
+  BA10: () => bent(45, 1 / 16, 0.0396, 0.4).deduction,
   PL1: () => blanks('one piece', 20, 24, 1, 0.25),
   WT1: () => ductArea(sixRound, aFoot).area,
   WT2: () => weightOfAFoot(sixRound),
@@ -119,10 +139,6 @@ const notYet: readonly NotYet[] = [
   },
   { why: 'No function lets one pipe slip into another by the old rule of 7 thicknesses.', ids: ['RP9'] },
   { why: 'Copper and lead pipe, weighed by the old rule for tinmen, are no duct.', ids: ['RP11', 'RP12'] },
-  {
-    why: 'The bend deduction is typed in, from the shop’s own test bends; no function works it out.',
-    ids: ['BA1', 'BA3', 'BA4', 'BA6', 'BA7', 'BA8', 'BA9', 'BA10'],
-  },
   {
     why: 'No function lays out a concentric reducer yet.',
     ids: [
