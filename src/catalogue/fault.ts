@@ -49,4 +49,12 @@ export type CallFault =
       readonly got: string;
       readonly allowed: string;
     }
+  /** Two lists that belong together, row by row, have not the same number of cells. */
+  | {
+      readonly code: 'unlike_lists';
+      readonly argument: string;
+      readonly got: number;
+      readonly wanted: number;
+    }
+  | { readonly code: 'half_a_row'; readonly argument: string; readonly row: number }
   | { readonly code: 'trade'; readonly fault: TradeFault };

@@ -25,11 +25,22 @@ import { sealRolls } from './seal/rolls.ts';
 import { sealScrews } from './seal/screws.ts';
 import { sealStaples } from './seal/staples.ts';
 import { sealTap } from './seal/tap.ts';
+import { sealFacing } from './seal/facing.ts';
+import { sealJoint } from './seal/joint.ts';
+import { sealRolls } from './seal/rolls.ts';
+import { sealScrews } from './seal/screws.ts';
+import { sealStaples } from './seal/staples.ts';
+import { sealTap } from './seal/tap.ts';
 import { tapeRead } from './tape/read.ts';
 import { tapeRound } from './tape/round.ts';
 import { tapeWrite } from './tape/write.ts';
 import { weightBlank } from './weight/blank.ts';
 import { weightDuct } from './weight/duct.ts';
+import { wrapPieces } from './wrap/pieces.ts';
+import { wrapRLeft } from './wrap/r-left.ts';
+import { wrapRolls } from './wrap/rolls.ts';
+import { wrapStretchout } from './wrap/stretchout.ts';
+import { wrapThickness } from './wrap/thickness.ts';
 import { wrapPieces } from './wrap/pieces.ts';
 import { wrapRLeft } from './wrap/r-left.ts';
 import { wrapRolls } from './wrap/rolls.ts';
@@ -83,6 +94,17 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   airDensity,
   airReynolds,
   airFactor,
+  wrapStretchout,
+  wrapThickness,
+  wrapRLeft,
+  wrapPieces,
+  wrapRolls,
+  sealJoint,
+  sealTap,
+  sealFacing,
+  sealRolls,
+  sealScrews,
+  sealStaples,
   tapeRead,
   tapeWrite,
   tapeRound,

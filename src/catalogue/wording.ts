@@ -4,7 +4,7 @@ import { type Unit, units } from '../base/unit.ts';
 import type { TradeFault } from '../trade/fault.ts';
 import type { TapeFault } from '../trade/tape/fault.ts';
 import type { CallFault } from './fault.ts';
-import { figure, sayCut, sayInches, sayList, sayValue } from './say.ts';
+import { figure, sayCount, sayCut, sayInches, sayList, sayValue } from './say.ts';
 
 /** A fault in words: what came, what is allowed and why, what to do. Full sentences, ready to show. */
 export function wordFault(fault: CallFault): string {
@@ -41,6 +41,10 @@ export function wordFault(fault: CallFault): string {
       return `The table ${quoted(fault.argument)} has more than one row ${quoted(fault.key)}, so nobody can tell which one counts. Give each row its own name.`;
     case 'bad_table_cell':
       return `In the table ${quoted(fault.argument)}, row ${quoted(fault.key)}, the column ${quoted(fault.column)} holds ${quoted(fault.got)}. It must be ${article(fault.allowed)}. Correct that cell.`;
+    case 'unlike_lists':
+      return `The ${plain(fault.argument)} has ${sayCount(fault.got, 'cell')}, but ${figure(fault.wanted)} belong together, one to each row. Point to the same rows in each column.`;
+    case 'half_a_row':
+      return `Row ${figure(fault.row)} has pieces but nothing in the ${plain(fault.argument)}. Fill that cell in, or make the pieces 0.`;
     case 'trade':
       return wordTradeFault(fault.fault);
     default:
@@ -81,6 +85,14 @@ export function wordTradeFault(fault: TradeFault): string {
       return `There are no figures for ${figure(fault.got)} ga ${fault.material}; there are for ${sayList(fault.gauges, 'and')}. Choose one of these, or work with the mill's own thickness and weight.`;
     case 'no_minimum_sheet':
       return `Minimum figures are held for galvanized sheet only, not for ${fault.material}. Use "nominal", or the mill's own figure.`;
+    case 'past_the_table': {
+      const unit = fault.what === 'size' ? 'in' : 'inwg';
+      return `The ${fault.table} table ends at a ${fault.what} of ${sayValue(fault.most, unit)}, and this duct has ${sayValue(fault.got, unit)}. Nothing is guessed past its end: there the contractors’ duct standard applies, so take the row from your own copy of it.`;
+    }
+    case 'not_in_the_table':
+      return `The ${fault.table} tells nothing of ${fault.what}. Choose another table, or take the row from your own copy of the duct standard.`;
+    case 'no_least_gauge':
+      return `The table gives ${fault.metal} sheet in inches, not by gauge: at least ${figure(fault.thickness, 4)} in. Ask for "thickness", and order by decimals.`;
     case 'width_not_duct':
       return `At a depth of ${sayValue(fault.depth, 'in')} the friction of a ${figure(fault.diameter, 2)} in round duct would take a width of ${figure(fault.width, 2)} in, and shop duct is ${sayValue(fault.least, 'in')} to ${sayValue(fault.most, 'in')} wide. Choose another depth.`;
     case 'longer_than_stretched':

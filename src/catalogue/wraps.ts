@@ -20,8 +20,8 @@ export const wrapColumns = {
   roll_length: numberColumn('ft', { says: 'length of the roll', least: 1, most: 1000 }),
 };
 
-/** A row of the table, as examples and tests need one. Invented names; the figures of the 0.75 lb/cu ft wraps are the
- *  published ones (duct-wrap data sheet). */
+/** The table as examples and tests need it. Invented names; thicknesses and R are the published ones of wrap of 0.75
+ *  and, where called dense, 1 lb/cu ft (duct-wrap data sheet); the shop's figures are invented. */
 export const exampleWraps = [
   [
     'wrap',
@@ -37,5 +37,8 @@ export const exampleWraps = [
   ],
   ['R-4 wrap', 1.5, 1.125, 5.1, 4.2, 9.5, 8, 7, 48, 100],
   ['R-5 wrap', 2, 1.5, 6.8, 5.6, 12, 10, 9, 48, 75],
+  ['R-6 wrap', 2.2, 1.625, 7.4, 6, 13, 11, 9, 48, 75],
   ['R-8 wrap', 3, 2.25, 10, 8.3, 17, 14.5, null, 48, 50],
+  ['Dense R-4 wrap', 1.5, 1.125, 5.6, 4.5, null, null, null, 48, 100],
+  ['Dense R-6 wrap', 2, 1.5, 7.4, 6, null, null, null, 48, 75],
 ] as const;

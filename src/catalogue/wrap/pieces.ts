@@ -1,0 +1,138 @@
+import { done } from '../../base/outcome.ts';
+import { runPieces } from '../../trade/wrap/pieces.ts';
+import { optional, quantity } from '../argument.ts';
+import { defineFunction } from '../call.ts';
+import type { Mark } from '../drawing.ts';
+import { fromTrade } from '../from-trade.ts';
+import { figure, sayCount, sayFeet, sayInches } from '../say.ts';
+import { exampleWraps } from '../wraps.ts';
+import { installedOf, runLength, wrapArguments } from './arguments.ts';
+import { handlingFibres } from './cautions.ts';
+
+/** More pieces than this are drawn as so many. */
+const mostDrawn = 8;
+const left = 20;
+const right = 340;
+
+/** Pieces of wrap along a straight run. A whole number. Faults: `flange_over_roll`. Source: count by roll width. */
+export const wrapPieces = defineFunction({
+  name: 'WRAP.PIECES',
+  says: 'How many pieces of wrap lie side by side along a straight run.',
+  words: ['strips', 'how many pieces of wrap', 'pieces along the run', 'roll width', 'butt joints'],
+  gives: { label: 'Pieces', unit: 'count' },
+  arguments: {
+    length: runLength,
+    ...wrapArguments,
+    flange: optional(
+      quantity('in', {
+        says: 'how much of the roll width lies over the next piece and covers nothing of its own',
+        least: 0,
+        most: 12,
+        why: 'a flange takes a few inches; over a foot is most likely a slip',
+      }),
+      0,
+      'in the data sheets read, the 2 in flange is extra to the roll width',
+    ),
+  },
+  work: (given) => {
+    const row = installedOf(given.wrap, given.wraps);
+    if (!row.ok) return row;
+    const run = fromTrade(runPieces(given.length, row.value.roll_width, given.flange));
+    return run.ok ? done({ rollWidth: row.value.roll_width, ...run.value }) : run;
+  },
+  result: ({ pieces }) => pieces,
+  steps: ({ rollWidth, cover, pieces, last }, { length, flange }) => [
+    {
+      label: 'One piece covers',
+      sum: `${figure(rollWidth)} − ${figure(flange)}`,
+      value: cover,
+      unit: 'in',
+      source: 'roll-sizes',
+    },
+    {
+      label: 'The last one covers',
+      sum: `${figure(length)} − ${figure(pieces - 1)} × ${figure(cover)}`,
+      value: last,
+      unit: 'in',
+    },
+    {
+      label: 'Pieces',
+      sum: `${figure(length)} ÷ ${figure(cover)} = ${figure(length / cover)}, up to whole pieces`,
+      value: pieces,
+      unit: 'count',
+    },
+  ],
+  drawing: ({ pieces, cover, last }, { length }) => {
+    const drawn = Math.min(mostDrawn, pieces);
+    const share = pieces > drawn ? 1 : last / cover;
+    const each = (right - left) / (drawn - 1 + share);
+    const joints = Array.from({ length: drawn - 1 }, (_, index) => left + (index + 1) * each);
+    const more = pieces > drawn ? `, ${drawn} drawn` : '';
+    return {
+      title: 'Pieces along the run',
+      describes: `${sayCount(pieces, 'piece')} of wrap, each covering ${sayInches(cover)}, along a run of ${sayFeet(length)}; the last covers ${sayInches(last)}.`,
+      height: 150,
+      marks: [
+        {
+          type: 'outline',
+          closed: true,
+          role: 'wrap',
+          points: [
+            { x: left, y: 44 },
+            { x: right, y: 44 },
+            { x: right, y: 100 },
+            { x: left, y: 100 },
+          ],
+        },
+        ...joints.map(
+          (x): Mark => ({
+            type: 'outline',
+            closed: false,
+            role: 'seam',
+            points: [
+              { x, y: 44 },
+              { x, y: 100 },
+            ],
+          }),
+        ),
+        {
+          type: 'measure',
+          from: { x: left, y: 30 },
+          to: { x: right, y: 30 },
+          text: `run ${sayFeet(length)}`,
+        },
+        {
+          type: 'label',
+          at: { x: left, y: 120 },
+          text: `${sayCount(pieces, 'piece')} of ${sayInches(cover)}${more}`,
+          anchor: 'start',
+        },
+        { type: 'label', at: { x: right, y: 138 }, text: `last one ${sayInches(last)}`, anchor: 'end' },
+      ],
+    };
+  },
+  cautions: ({ last, cover }) => [
+    ...handlingFibres,
+    ...(last < cover / 8
+      ? [
+          {
+            level: 'look',
+            sentence: `The last piece covers only ${sayInches(last)}. See whether the others can be spread, or that end filled with an offcut.`,
+          } as const,
+        ]
+      : []),
+  ],
+  sources: ['roll-sizes'],
+  examples: [
+    {
+      says: '20 ft in wrap from a roll 48 in wide',
+      given: { length: 240, wrap: 'R-4 wrap', wraps: exampleWraps },
+      gives: 5,
+    },
+    {
+      says: 'the same where the flange is part of the 48 in',
+      given: { length: 240, wrap: 'R-4 wrap', wraps: exampleWraps, flange: 2 },
+      gives: 6,
+    },
+  ],
+});
