@@ -4,6 +4,9 @@ export interface CellAddress {
   readonly column: number;
 }
 
+/** Along which way lines of cells run: rows or columns. */
+export type Axis = 'row' | 'column';
+
 /** A block of cells, both corners included, `from` above and left of `to`. */
 export interface CellRange {
   readonly from: CellAddress;

@@ -1,4 +1,4 @@
-import { writeAddress } from '../base/address.ts';
+import { type Axis, columnName, writeAddress } from '../base/address.ts';
 import { assertNever } from '../base/outcome.ts';
 import { sheetWithId } from '../workbook/cells.ts';
 import type { Command } from '../workbook/commands.ts';
@@ -18,13 +18,41 @@ export function deedName(workbook: Workbook, command: Command): string {
     }
     case 'retitle':
       return `the title ${shortened(command.title)}`;
+    case 'insert_lines':
+      return `putting in ${linesName(command)}`;
+    case 'remove_lines':
+      return `taking out ${linesName(command)}`;
+    case 'add_sheet':
+      return `the new sheet ${shortened(command.name)}`;
+    case 'remove_sheet':
+      return `taking out the sheet ${sheetName(workbook, command.sheet)}`;
+    case 'rename_sheet':
+      return `the sheet name ${shortened(command.name)}`;
+    case 'move_sheet':
+      return `moving the sheet ${sheetName(workbook, command.sheet)}`;
+    case 'name_range':
+      return `the name ${shortened(command.name)}`;
+    case 'rename_name':
+      return `the name ${shortened(command.to)}`;
+    case 'remove_name':
+      return `taking away the name ${shortened(command.name)}`;
     default:
       return assertNever(command);
   }
 }
 
 function placeName(workbook: Workbook, id: string, address: { row: number; column: number }): string {
-  return `${sheetWithId(workbook, id)?.name ?? ''}!${writeAddress(address)}`;
+  return `${sheetName(workbook, id)}!${writeAddress(address)}`;
+}
+
+function sheetName(workbook: Workbook, id: string): string {
+  return sheetWithId(workbook, id)?.name ?? '';
+}
+
+/** `row 4`, `3 columns from C`. */
+function linesName({ axis, at, count }: { axis: Axis; at: number; count: number }): string {
+  const first = axis === 'row' ? String(at + 1) : columnName(at);
+  return count === 1 ? `${axis} ${first}` : `${count} ${axis}s from ${first}`;
 }
 
 function shortened(text: string): string {

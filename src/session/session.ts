@@ -6,7 +6,7 @@ import { type Command, runCommand } from '../workbook/commands.ts';
 import { applyDifference, type Difference } from '../workbook/difference.ts';
 import type { KeptWorkbook } from '../workbook/file.ts';
 import { afterDoing, doAgain, emptyHistory, type History, takeBack } from '../workbook/history.ts';
-import { noValues, withValues } from '../workbook/values.ts';
+import { noValues, valuesAfter, withValues } from '../workbook/values.ts';
 import { wordCommandFault } from '../workbook/wording.ts';
 import { deedName } from './deed-name.ts';
 import { explain, glance } from './explain.ts';
@@ -103,7 +103,7 @@ export function createSession({ kept, calculator, journal, isReadOnly = false }:
 
   function carryOut(difference: Difference, history: History): void {
     const workbook = applyDifference(state.workbook, difference);
-    publish({ workbook, history });
+    publish({ workbook, history, values: valuesAfter(state.values, difference, state.workbook) });
     figuring.after(difference, workbook);
     write(difference);
   }

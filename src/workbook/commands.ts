@@ -1,6 +1,9 @@
 import type { CellAddress } from '../base/address.ts';
-import { done, failed, type Outcome } from '../base/outcome.ts';
+import { assertNever, done, failed, type Outcome } from '../base/outcome.ts';
 import { cellAt, sheetWithId } from './cells.ts';
+import { changeLines, type LinesCommand, type LinesFault } from './command/lines.ts';
+import { changeNames, type NameCommand, type NameFault } from './command/names.ts';
+import { changeSheets, type SheetCommand, type SheetFault } from './command/sheets.ts';
 import type { Change, Difference } from './difference.ts';
 import { type Cell, isFormula, type Workbook } from './document.ts';
 import { type Entry, type EntryFault, readEntry } from './entry.ts';
@@ -14,9 +17,18 @@ export type Command =
       readonly typed: string;
     }
   | { readonly type: 'clear'; readonly sheet: string; readonly addresses: readonly CellAddress[] }
-  | { readonly type: 'retitle'; readonly title: string };
+  | { readonly type: 'retitle'; readonly title: string }
+  | LinesCommand
+  | SheetCommand
+  | NameCommand;
 
-export type CommandFault = EntryFault | { readonly code: 'no_such_sheet' } | { readonly code: 'no_title' };
+export type CommandFault =
+  | EntryFault
+  | LinesFault
+  | SheetFault
+  | NameFault
+  | { readonly code: 'no_such_sheet' }
+  | { readonly code: 'no_title' };
 
 export function runCommand(workbook: Workbook, command: Command): Outcome<Difference, CommandFault> {
   switch (command.type) {
@@ -29,6 +41,20 @@ export function runCommand(workbook: Workbook, command: Command): Outcome<Differ
       if (title === '') return failed({ code: 'no_title' });
       return done(title === workbook.title ? [] : [{ type: 'title', before: workbook.title, after: title }]);
     }
+    case 'insert_lines':
+    case 'remove_lines':
+      return changeLines(workbook, command);
+    case 'add_sheet':
+    case 'remove_sheet':
+    case 'rename_sheet':
+    case 'move_sheet':
+      return changeSheets(workbook, command);
+    case 'name_range':
+    case 'rename_name':
+    case 'remove_name':
+      return changeNames(workbook, command);
+    default:
+      return assertNever(command);
   }
 }
 

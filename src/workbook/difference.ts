@@ -1,7 +1,8 @@
-import type { CellAddress } from '../base/address.ts';
+import type { Axis, CellAddress } from '../base/address.ts';
 import { assertNever } from '../base/outcome.ts';
 import { withCell } from './cells.ts';
 import type { Cell, NamedRange, Sheet, Workbook } from './document.ts';
+import { type Line, withLines } from './lines.ts';
 
 /** One reversible change. `before` and `after` are whole values, so that turning it round is swapping them. */
 export type Change =
@@ -19,6 +20,18 @@ export type Change =
       readonly before: NamedRange | null;
       readonly after: NamedRange | null;
     }
+  /** Rows or columns put in, taken out or replaced from a place on. */
+  | {
+      readonly type: 'lines';
+      readonly sheet: string;
+      readonly axis: Axis;
+      readonly at: number;
+      readonly before: readonly Line[];
+      readonly after: readonly Line[];
+    }
+  | { readonly type: 'sheet_name'; readonly sheet: string; readonly before: string; readonly after: string }
+  /** A sheet moved in the list, by its index. */
+  | { readonly type: 'sheet_place'; readonly before: number; readonly after: number }
   /** A sheet put in, taken out or replaced at a place in the list. */
   | {
       readonly type: 'sheet';
@@ -42,10 +55,15 @@ export function invertDifference(difference: Difference): Difference {
 
 function applyChange(workbook: Workbook, change: Change): Workbook {
   switch (change.type) {
-    case 'cell': {
-      const sheets = workbook.sheets.map((sheet) =>
-        sheet.id === change.sheet ? withCell(sheet, change.address, change.after) : sheet,
-      );
+    case 'cell':
+      return withSheet(workbook, change.sheet, (sheet) => withCell(sheet, change.address, change.after));
+    case 'lines':
+      return withSheet(workbook, change.sheet, (sheet) => withLines(sheet, change));
+    case 'sheet_name':
+      return withSheet(workbook, change.sheet, (sheet) => ({ ...sheet, name: change.after }));
+    case 'sheet_place': {
+      const sheets = [...workbook.sheets];
+      sheets.splice(change.after, 0, ...sheets.splice(change.before, 1));
       return { ...workbook, sheets };
     }
     case 'title':
@@ -62,4 +80,11 @@ function applyChange(workbook: Workbook, change: Change): Workbook {
     default:
       return assertNever(change);
   }
+}
+
+function withSheet(workbook: Workbook, id: string, change: (sheet: Sheet) => Sheet): Workbook {
+  return {
+    ...workbook,
+    sheets: workbook.sheets.map((sheet) => (sheet.id === id ? change(sheet) : sheet)),
+  };
 }

@@ -37,10 +37,9 @@ export function storedForm({ workbook, values }: KeptWorkbook): WorkbookFile {
         ),
       })),
       names: Object.fromEntries(
-        Object.entries(workbook.names).map(([name, { sheet, range }]) => [
-          name,
-          { sheet, range: writeRange(range) },
-        ]),
+        Object.entries(workbook.names)
+          .sort(([one], [other]) => (one < other ? -1 : 1))
+          .map(([name, { sheet, range }]) => [name, { sheet, range: writeRange(range) }]),
       ),
       examples: workbook.examples as WorkbookFile['workbook']['examples'], // readonly in memory, plain on disk
     } as StoredWorkbook, // the same fields, readonly in memory

@@ -1,5 +1,7 @@
 import type { CellAddress } from '../base/address.ts';
 import type { CellValue } from '../base/value.ts';
+import { applyDifference, type Change, type Difference } from './difference.ts';
+import type { Workbook } from './document.ts';
 
 /** The values of formula cells as last figured, by sheet name and place. Derived, so it may be thrown away. */
 export type Values = ReadonlyMap<string, ReadonlyMap<number, CellValue>>;
@@ -35,6 +37,44 @@ export function withValues(
     next.set(sheet, own);
     if (value === null) own.delete(placeKey(address));
     else own.set(placeKey(address), value);
+  }
+  return next;
+}
+
+/** Values where their cells have gone: along with rows, columns and sheet names. They are the same figures as before, to
+ *  be looked at until new ones come. */
+export function valuesAfter(values: Values, difference: Difference, before: Workbook): Values {
+  let moved = values;
+  let workbook = before;
+  for (const change of difference) {
+    if (change.type === 'lines') {
+      const name = workbook.sheets.find((sheet) => sheet.id === change.sheet)?.name ?? '';
+      const own = moved.get(name);
+      if (own) moved = new Map(moved).set(name, movedAlong(own, change));
+    }
+    if (change.type === 'sheet_name') {
+      const own = moved.get(change.before);
+      const next = new Map(moved);
+      next.delete(change.before);
+      if (own) next.set(change.after, own);
+      moved = next;
+      workbook = applyDifference(workbook, [change]);
+    }
+  }
+  return moved;
+}
+
+function movedAlong(
+  own: ReadonlyMap<number, CellValue>,
+  { axis, at, before, after }: Extract<Change, { type: 'lines' }>,
+): ReadonlyMap<number, CellValue> {
+  const next = new Map<number, CellValue>();
+  for (const [key, value] of own) {
+    const place = placeOfKey(key);
+    if (place[axis] < at) next.set(key, value);
+    else if (place[axis] >= at + before.length) {
+      next.set(placeKey({ ...place, [axis]: place[axis] - before.length + after.length }), value);
+    }
   }
   return next;
 }

@@ -28,6 +28,22 @@ export function wordCommandFault(fault: CommandFault): string {
       return `The entry has ${fault.got} characters; a cell takes at most ${fault.most}. Shorten it, or spread it over several cells.`;
     case 'no_such_sheet':
       return 'This sheet is no longer in the workbook. Choose another one from the list.';
+    case 'sheet_is_full':
+      return `The sheet has room for ${fault.most.toLocaleString('en-US')} ${fault.axis}s, and no more fit. Put fewer in, or begin another sheet.`;
+    case 'sheet_name_taken':
+      return `There is a sheet named ${quoted(fault.name)} already. Choose another name.`;
+    case 'unusable_sheet_name':
+      return `${quoted(fault.name)} cannot name a sheet. Use 1 to 60 characters without ' ! [ ] : * ? / and \\.`;
+    case 'last_sheet':
+      return 'This is the only sheet, and a workbook has at least one. Add another one first.';
+    case 'no_such_name':
+      return `Nothing is named ${quoted(fault.name)} in this workbook. Look at the list of names.`;
+    case 'name_taken':
+      return `The name ${quoted(fault.name)} is in use already. Choose another one, or change what it stands for.`;
+    case 'name_of_a_function':
+      return `${quoted(fault.name)} is a function, so no cell can have that name. Choose another one.`;
+    case 'unusable_name':
+      return `${quoted(fault.name)} cannot be a name: begin with a letter, use letters, digits, _ and ., and nothing that reads as a cell such as R8 or width1 (write width_1).`;
     case 'no_title':
       return 'The workbook needs a title. Type a few words, such as the street and lot.';
     default:

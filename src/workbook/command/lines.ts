@@ -1,0 +1,80 @@
+import type { Axis, CellRange } from '../../base/address.ts';
+import { done, failed, type Outcome } from '../../base/outcome.ts';
+import { limits } from '../../formula/limits.ts';
+import {
+  afterInsertColumns,
+  afterInsertRows,
+  afterRemoveColumns,
+  afterRemoveRows,
+} from '../../formula/lines.ts';
+import { type Change as LineChange, stretchAfterInsert, stretchAfterRemove } from '../../formula/stretch.ts';
+import { extentOf, sheetWithId } from '../cells.ts';
+import { applyDifference, type Change, type Difference } from '../difference.ts';
+import type { NamedRange, Workbook } from '../document.ts';
+import { emptyLine, linesOf } from '../lines.ts';
+import { rewrittenFormulas } from '../rewriting.ts';
+
+export interface LinesCommand {
+  readonly type: 'insert_lines' | 'remove_lines';
+  readonly sheet: string;
+  readonly axis: Axis;
+  readonly at: number;
+  readonly count: number;
+}
+
+export type LinesFault =
+  | { readonly code: 'no_such_sheet' }
+  | { readonly code: 'sheet_is_full'; readonly axis: Axis; readonly most: number };
+
+/** Puts empty rows or columns in, or takes some out; every formula and name follows. */
+export function changeLines(
+  workbook: Workbook,
+  { type, sheet: id, axis, at, count }: LinesCommand,
+): Outcome<Difference, LinesFault> {
+  const sheet = sheetWithId(workbook, id);
+  if (!sheet) return failed({ code: 'no_such_sheet' });
+  const isInsert = type === 'insert_lines';
+  const most = axis === 'row' ? limits.rows : limits.columns;
+  if (isInsert && extentOf(sheet).to[axis] + count >= most) {
+    return failed({ code: 'sheet_is_full', axis, most });
+  }
+  const before = isInsert ? [] : linesOf(sheet, axis, at, count);
+  const after = isInsert ? Array.from({ length: count }, () => emptyLine) : [];
+  const lines: Change = { type: 'lines', sheet: id, axis, at, before, after };
+  const moved = applyDifference(workbook, [lines]);
+  const rewrite = isInsert
+    ? { row: afterInsertRows, column: afterInsertColumns }[axis]
+    : { row: afterRemoveRows, column: afterRemoveColumns }[axis];
+  const formulas = rewrittenFormulas(moved, (formula, ownSheet) =>
+    rewrite(formula, { ownSheet, sheet: sheet.name, at, count }),
+  );
+  return done([lines, ...formulas, ...rewrittenNames(workbook, id, axis, isInsert, { at, count })]);
+}
+
+function rewrittenNames(
+  workbook: Workbook,
+  sheet: string,
+  axis: Axis,
+  isInsert: boolean,
+  lines: LineChange,
+): readonly Change[] {
+  return Object.entries(workbook.names).flatMap(([name, before]): readonly Change[] => {
+    if (before.sheet !== sheet) return [];
+    const range = rangeAfter(before.range, axis, isInsert, lines);
+    const after: NamedRange | null = range ? { sheet, range } : null;
+    if (after && JSON.stringify(after) === JSON.stringify(before)) return [];
+    return [{ type: 'name', name, before, after }];
+  });
+}
+
+function rangeAfter(
+  { from, to }: CellRange,
+  axis: Axis,
+  isInsert: boolean,
+  lines: LineChange,
+): CellRange | null {
+  const stretch = { first: from[axis], last: to[axis] };
+  const after = isInsert ? stretchAfterInsert(stretch, lines) : stretchAfterRemove(stretch, lines);
+  if (!after) return null;
+  return { from: { ...from, [axis]: after.first }, to: { ...to, [axis]: after.last } };
+}

@@ -1,0 +1,72 @@
+import { done, failed, type Outcome } from '../../base/outcome.ts';
+import { afterSheetRemoval, afterSheetRename } from '../../formula/rename.ts';
+import { sheetNamed } from '../cells.ts';
+import type { Change, Difference } from '../difference.ts';
+import type { Workbook } from '../document.ts';
+import { rewrittenFormulas } from '../rewriting.ts';
+
+export type SheetCommand =
+  /** The id is the caller's to make; no other sheet may have it. */
+  | { readonly type: 'add_sheet'; readonly id: string; readonly name: string; readonly index: number }
+  | { readonly type: 'remove_sheet'; readonly sheet: string }
+  | { readonly type: 'rename_sheet'; readonly sheet: string; readonly name: string }
+  | { readonly type: 'move_sheet'; readonly sheet: string; readonly index: number };
+
+export type SheetFault =
+  | { readonly code: 'no_such_sheet' }
+  | { readonly code: 'sheet_name_taken'; readonly name: string }
+  | { readonly code: 'unusable_sheet_name'; readonly name: string }
+  | { readonly code: 'last_sheet' };
+
+const longestName = 60;
+
+export function changeSheets(workbook: Workbook, command: SheetCommand): Outcome<Difference, SheetFault> {
+  if (command.type === 'add_sheet') return addSheet(workbook, command);
+  const index = workbook.sheets.findIndex((sheet) => sheet.id === command.sheet);
+  const sheet = workbook.sheets[index];
+  if (!sheet) return failed({ code: 'no_such_sheet' });
+  switch (command.type) {
+    case 'remove_sheet': {
+      if (workbook.sheets.length === 1) return failed({ code: 'last_sheet' });
+      const names = Object.entries(workbook.names).flatMap(([name, before]): readonly Change[] =>
+        before.sheet === sheet.id ? [{ type: 'name', name, before, after: null }] : [],
+      );
+      const others = { ...workbook, sheets: workbook.sheets.filter((one) => one !== sheet) };
+      const formulas = rewrittenFormulas(others, (formula) => afterSheetRemoval(formula, sheet.name));
+      return done([...formulas, ...names, { type: 'sheet', index, before: sheet, after: null }]);
+    }
+    case 'rename_sheet': {
+      const name = command.name.trim();
+      if (name === sheet.name) return done([]);
+      const fault = nameFault(workbook, name, sheet.id);
+      if (fault) return failed(fault);
+      return done([
+        { type: 'sheet_name', sheet: sheet.id, before: sheet.name, after: name },
+        ...rewrittenFormulas(workbook, (formula) => afterSheetRename(formula, sheet.name, name)),
+      ]);
+    }
+    case 'move_sheet': {
+      const to = Math.max(0, Math.min(workbook.sheets.length - 1, command.index));
+      return done(to === index ? [] : [{ type: 'sheet_place', before: index, after: to }]);
+    }
+  }
+}
+
+function addSheet(
+  workbook: Workbook,
+  { id, name: wanted, index }: Extract<SheetCommand, { type: 'add_sheet' }>,
+): Outcome<Difference, SheetFault> {
+  const name = wanted.trim();
+  const fault = nameFault(workbook, name, null);
+  if (fault) return failed(fault);
+  const sheet = { id, name, says: '', columns: [], rows: [] };
+  return done([{ type: 'sheet', index, before: null, after: sheet }]);
+}
+
+function nameFault(workbook: Workbook, name: string, own: string | null): SheetFault | null {
+  if (name === '' || name.length > longestName || /['![\]:*?/\\]/.test(name)) {
+    return { code: 'unusable_sheet_name', name };
+  }
+  const other = sheetNamed(workbook, name);
+  return other && other.id !== own ? { code: 'sheet_name_taken', name: other.name } : null;
+}
