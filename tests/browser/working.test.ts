@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { exampleWraps } from '../../src/catalogue/wraps.ts';
 import type { Cell, Workbook } from '../../src/workbook/document.ts';
 import { writeWorkbookFile } from '../../src/workbook/file.ts';
 import { noValues } from '../../src/workbook/values.ts';
@@ -33,10 +34,22 @@ const workbook: Workbook = {
         formula('IF(B2<40,"holds","stop: the sheet is 40 in wide")', { role: 'check' }),
       ],
       [words('S2 trunk'), formula('B2/0', inches), formula('B3+1', inches)],
-      [words('S3 trunk'), null, formula('TAPE.ROUND(BLANK.ROUND(Pieces!B2, 1), 8)', inches)],
+      [
+        words('S3 trunk'),
+        formula('WRAP.STRETCHOUT("round", Pieces!B2, , "R-8 wrap", wraps)', inches),
+        formula('TAPE.ROUND(BLANK.ROUND(Pieces!B2, 1), 8)', inches),
+      ],
     ]),
+    sheetOf(
+      'wraps',
+      'Wraps',
+      exampleWraps.map((row) => row.map((content): Cell => ({ content, role: 'text' }))),
+    ),
   ],
-  names: { lap: { sheet: 'pieces', range: { from: { row: 2, column: 1 }, to: { row: 2, column: 1 } } } },
+  names: {
+    wraps: { sheet: 'wraps', range: { from: { row: 0, column: 0 }, to: { row: 6, column: 9 } } },
+    lap: { sheet: 'pieces', range: { from: { row: 2, column: 1 }, to: { row: 2, column: 1 } } },
+  },
   examples: [],
 };
 
@@ -82,6 +95,24 @@ test('a trade function is worked through: drawing, steps that end in the figure,
   await call.getByText('Left out, so the usual value: most tapes are marked in sixteenths').waitFor();
   await call.getByText('exact geometry').waitFor();
   await expectAccessible(page, '.working');
+});
+
+test('a stretch-out of wrap is read: number, drawing, each step, cautions, sources, and the table it comes from', async () => {
+  const { page, working, faults } = await openWorkbook();
+  await choose(page, 'Round', 3, 1);
+  const call = working.getByRole('region', { name: 'WRAP.STRETCHOUT' });
+  await call.getByRole('img', { name: /16″ round duct in wrap 2 ¼″ thick/ }).waitFor();
+  expect(await working.locator('.working-figure .visually-hidden').textContent()).toBe('67 and 5/16 inches');
+  const steps = await call.locator('.call-step').allTextContents();
+  // π × 16 and the 17 in of the published stretch-out table for 3 in wrap on round duct, its 2 in lap included.
+  expect(steps[0]).toMatch(/^Around the metal.*π × 16.*50\.265 in$/);
+  expect(steps[1]).toMatch(/^Table, round.*17\.000 in$/);
+  expect(steps.at(-1)).toMatch(/^Cut the wrap.*67\.265 in$/);
+  await call.getByText('Take care').waitFor();
+  await call.getByText('read at source').first().waitFor();
+  await working.getByRole('button', { name: /^wraps/ }).press('Enter');
+  await page.getByRole('heading', { name: 'Wraps', level: 1 }).waitFor();
+  expect(faults).toEqual([]);
 });
 
 test('a function inside another comes first and folded, its cautions in sight all the same', async () => {
