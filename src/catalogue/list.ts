@@ -17,14 +17,9 @@ import { blankLengthways } from './blank/length.ts';
 import { blankRectangular } from './blank/rectangular.ts';
 import { blankRound } from './blank/round.ts';
 import type { AnyTradeFunction } from './define.ts';
+import { gaugeLeast } from './gauge/least.ts';
 import { gaugeThickness } from './gauge/thickness.ts';
 import { gaugeWeight } from './gauge/weight.ts';
-import { sealFacing } from './seal/facing.ts';
-import { sealJoint } from './seal/joint.ts';
-import { sealRolls } from './seal/rolls.ts';
-import { sealScrews } from './seal/screws.ts';
-import { sealStaples } from './seal/staples.ts';
-import { sealTap } from './seal/tap.ts';
 import { sealFacing } from './seal/facing.ts';
 import { sealJoint } from './seal/joint.ts';
 import { sealRolls } from './seal/rolls.ts';
@@ -41,11 +36,6 @@ import { wrapRLeft } from './wrap/r-left.ts';
 import { wrapRolls } from './wrap/rolls.ts';
 import { wrapStretchout } from './wrap/stretchout.ts';
 import { wrapThickness } from './wrap/thickness.ts';
-import { wrapPieces } from './wrap/pieces.ts';
-import { wrapRLeft } from './wrap/r-left.ts';
-import { wrapRolls } from './wrap/rolls.ts';
-import { wrapStretchout } from './wrap/stretchout.ts';
-import { wrapThickness } from './wrap/thickness.ts';
 
 /** Every trade function. A function is in the product once it stands here. */
 export const tradeFunctions: readonly AnyTradeFunction[] = [
@@ -57,6 +47,7 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   weightDuct,
   weightBlank,
   gaugeThickness,
+  gaugeLeast,
   gaugeWeight,
   wrapStretchout,
   wrapThickness,
@@ -94,17 +85,6 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   airDensity,
   airReynolds,
   airFactor,
-  wrapStretchout,
-  wrapThickness,
-  wrapRLeft,
-  wrapPieces,
-  wrapRolls,
-  sealJoint,
-  sealTap,
-  sealFacing,
-  sealRolls,
-  sealScrews,
-  sealStaples,
   tapeRead,
   tapeWrite,
   tapeRound,

@@ -95,6 +95,8 @@ export function wordTradeFault(fault: TradeFault): string {
       return `The table gives ${fault.metal} sheet in inches, not by gauge: at least ${figure(fault.thickness, 4)} in. Ask for "thickness", and order by decimals.`;
     case 'width_not_duct':
       return `At a depth of ${sayValue(fault.depth, 'in')} the friction of a ${figure(fault.diameter, 2)} in round duct would take a width of ${figure(fault.width, 2)} in, and shop duct is ${sayValue(fault.least, 'in')} to ${sayValue(fault.most, 'in')} wide. Choose another depth.`;
+    case 'air_too_fast':
+      return `${figure(fault.airflow, 0)} cfm would move at ${figure(fault.velocity, 0)} fpm, and air in duct stays under ${figure(fault.most)} fpm. Check the airflow, the friction rate and the size of the duct.`;
     case 'longer_than_stretched':
       return `The flex is said to lie ${sayValue(fault.installed, 'ft')} long, but it measures only ${sayValue(fault.stretched, 'ft')} at full stretch. Correct one of the two, or see whether they have changed places.`;
     case 'no_flex_row':

@@ -1,4 +1,4 @@
-import type { BtuPerHour, Feet, Inches, InchesOfWater } from '../base/quantity.ts';
+import type { Airflow, BtuPerHour, Feet, FeetPerMinute, Inches, InchesOfWater } from '../base/quantity.ts';
 import type { TapeFault } from './tape/fault.ts';
 
 /** Why the trade maths gives no figure for sizes that are each in range. Wording: `catalogue/wording.ts`. */
@@ -44,6 +44,16 @@ export type TradeFault =
       readonly gauges: readonly number[];
     }
   | { readonly code: 'no_minimum_sheet'; readonly material: string }
+  /** Sizes in inches, pressures in in. w.g. */
+  | {
+      readonly code: 'past_the_table';
+      readonly table: string;
+      readonly what: 'size' | 'pressure';
+      readonly got: number;
+      readonly most: number;
+    }
+  | { readonly code: 'not_in_the_table'; readonly table: string; readonly what: string }
+  | { readonly code: 'no_least_gauge'; readonly metal: string; readonly thickness: Inches }
   /** The rectangular duct that would take the place of a round one is no duct that a shop makes. */
   | {
       readonly code: 'width_not_duct';
@@ -52,6 +62,12 @@ export type TradeFault =
       readonly width: Inches;
       readonly least: Inches;
       readonly most: Inches;
+    }
+  | {
+      readonly code: 'air_too_fast';
+      readonly airflow: Airflow;
+      readonly velocity: FeetPerMinute;
+      readonly most: FeetPerMinute;
     }
   | { readonly code: 'longer_than_stretched'; readonly installed: Feet; readonly stretched: Feet }
   /** Shares of compression, as 0.15. */

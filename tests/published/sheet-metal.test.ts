@@ -1,8 +1,19 @@
-import { inches, millimetresFromInches, poundsPerSquareFoot } from '../../src/base/quantity.ts';
+import {
+  inches,
+  inchesOfWater,
+  millimetresFromInches,
+  poundsPerSquareFoot,
+} from '../../src/base/quantity.ts';
 import { ductArea } from '../../src/trade/area/duct.ts';
 import { bend, printedRule } from '../../src/trade/blank/bend.ts';
 import { type Make, rectangularParts } from '../../src/trade/blank/rectangular.ts';
 import { type MeasuredAt, roundBlank } from '../../src/trade/blank/round.ts';
+import {
+  type DuctMetal,
+  type LeastTable,
+  leastSheet,
+  lightestGalvanized,
+} from '../../src/trade/gauge/least.ts';
 import { type Basis, type Material, sheetOf } from '../../src/trade/gauge/sheet.ts';
 import type { DuctSection } from '../../src/trade/section.ts';
 import { roundToTape } from '../../src/trade/tape/round.ts';
@@ -49,6 +60,34 @@ function channel(first: number, web: number, second: number, allowance: number) 
   const { setBack } = bent(90, 0.16, 0.04, 0.5);
   return first + web + second - 4 * setBack + 2 * allowance;
 }
+
+/** Reads a row such as `round, 14 in, 1.0 in w.g., galvanised`. */
+const dwellingCode: Proof = (_, { inputs }) => {
+  const pressure = Number(/([0-9.]+) in w\.g\./.exec(inputs)?.[1]);
+  const metal = inputs.includes('aluminium') ? 'aluminum' : 'galvanized';
+  return leastBy('dwelling code', inputs, pressure, metal).thickness;
+};
+
+function leastBy(
+  table: LeastTable,
+  inputs: string,
+  pressure: number,
+  metal: DuctMetal,
+): { readonly thickness: number | string; readonly gauge: number | null } {
+  const outcome = leastSheet(table, {
+    shape: inputs.startsWith('round') ? 'round' : 'rectangular',
+    size: inches(Number(/(\d+) in/.exec(inputs)?.[1])),
+    pressure: inchesOfWater(pressure),
+    metal,
+    isExposed: false,
+  });
+  if (outcome.ok) return outcome.value;
+  if (outcome.fault.code !== 'past_the_table') throw new Error(outcome.fault.code);
+  return { thickness: 'no value: SMACNA standard applies', gauge: null };
+}
+
+const lightestGauge: Proof = (_, { inputs }) =>
+  lightestGalvanized(inches(Number(/[0-9.]+/.exec(inputs)?.[0]))) ?? Number.NaN;
 
 const sixRound: DuctSection = { shape: 'round', diameter: inches(6) };
 const twentyByEight: DuctSection = { shape: 'rectangular', width: inches(20), depth: inches(8) };
@@ -104,6 +143,13 @@ const proofs: Readonly<Record<string, Proof>> = {
   RD8: () => blanks('two L halves', 14, 10, 1.25, 0.25),
   // 0.0527 is the bend deduction for that sheet, radius and K, worked out beside the row.
   RD9: () => blanks('one piece', 20, 8, 1, 0.25, 0.0527),
+  ...Object.fromEntries(
+    ['IMC1', 'IMC2', 'IMC3', 'IMC4', 'IMC5', 'IMC6', 'IMC7', 'IMC9', 'IMC10', 'IMC11', 'IMC12', 'IMC13'].map(
+      (id): [string, Proof] => [id, dwellingCode],
+    ),
+  ),
+  ...Object.fromEntries(['GS1', 'GS2', 'GS3', 'GS4'].map((id): [string, Proof] => [id, lightestGauge])),
+  WT12: (_, row) => leastBy('estimating handbook', row.inputs, 1, 'galvanized').gauge ?? Number.NaN,
   BA1: () => bent(90, 0.0276, 0.0276, 0.33).allowance,
   BA3: () => bent(90, 0.16, 0.04, 0.5).setBack,
   BA4: () => bent(90, 0.16, 0.04, 0.5).allowance,
@@ -130,13 +176,6 @@ const proofs: Readonly<Record<string, Proof>> = {
 };
 
 const notYet: readonly NotYet[] = [
-  {
-    why: 'No function gives the least gauge that a code asks for: editions differ, and the local code decides.',
-    ids: [
-      ...['IMC1', 'IMC2', 'IMC3', 'IMC4', 'IMC5', 'IMC6', 'IMC7', 'IMC9', 'IMC10', 'IMC11', 'IMC12', 'IMC13'],
-      ...['GS1', 'GS2', 'GS3', 'GS4', 'WT12'],
-    ],
-  },
   { why: 'No function lets one pipe slip into another by the old rule of 7 thicknesses.', ids: ['RP9'] },
   { why: 'Copper and lead pipe, weighed by the old rule for tinmen, are no duct.', ids: ['RP11', 'RP12'] },
   {
