@@ -24,7 +24,7 @@ const makerGuide = [
 /** How much shorter flex is installed than fully stretched, as a share. Fault: `longer_than_stretched`. */
 export function flexCompression(installed: Feet, stretched: Feet): Outcome<Quantity<'percent'>, TradeFault> {
   if (installed > stretched) return failed({ code: 'longer_than_stretched', installed, stretched });
-  return done((1 - installed / stretched) as Quantity<'percent'>); // a share of one length in another
+  return done(((stretched - installed) / stretched) as Quantity<'percent'>); // a share of one length in another
 }
 
 /** What slack does to the friction of fully stretched flex: `1 + 0.58 × percent × e^(−0.126 × in)`, or the makers' guide

@@ -10,10 +10,10 @@ import {
 } from '../../base/quantity.ts';
 import type { TradeFault } from '../fault.ts';
 import { wholeUp } from '../whole.ts';
+import { closeIn } from './close-in.ts';
 import type { Air } from './density.ts';
 import { compressionFactor } from './flex.ts';
 import { ductFriction, type Friction, type RoundedBy, roundFriction } from './friction.ts';
-import { leastEnough } from './least.ts';
 import { type AirSection, huebscher } from './section.ts';
 
 /** Far past any duct, so that the answer always lies between; the caller's own limits are tighter. */
@@ -59,7 +59,7 @@ export function roundSize(
   };
   const rateAt = (diameter: Inches) => slackAt(diameter) * roundFriction(flow, diameter, roughness, air).rate;
   const byFriction = inches(
-    leastEnough(1e-3, pastAnyDuct, (diameter) => rateAt(inches(diameter)) <= limits.rate),
+    closeIn(1e-3, pastAnyDuct, (diameter) => rateAt(inches(diameter)) <= limits.rate).above,
   );
   const byVelocity =
     limits.mostVelocity === null ? null : inches(Math.sqrt((576 * flow) / (Math.PI * limits.mostVelocity)));
@@ -92,7 +92,7 @@ export function ductCapacity(
   by: RoundedBy = 'equal friction',
 ): Capacity {
   const isTooMuch = (flow: number) => ductFriction(airflow(flow), section, roughness, air, by).rate > rate;
-  const most = airflow(leastEnough(0, pastAnyAirflow, isTooMuch));
+  const most = airflow(closeIn(0, pastAnyAirflow, isTooMuch).below);
   return { airflow: most, friction: ductFriction(most, section, roughness, air, by) };
 }
 
@@ -102,7 +102,7 @@ export const mostSide = inches(120);
 /** The width (in) of the rectangular duct of this depth that has the friction of a round one at the same airflow: Huebscher
  *  turned round. Faults: `width_not_duct` where it would be no duct that a shop makes. */
 export function widthForDepth(diameter: Inches, depth: Inches): Outcome<Inches, TradeFault> {
-  const width = inches(leastEnough(0, pastAnyDuct, (width) => huebscher(inches(width), depth) >= diameter));
+  const width = inches(closeIn(0, pastAnyDuct, (width) => huebscher(inches(width), depth) >= diameter).above);
   return width < leastSide || width > mostSide
     ? failed({ code: 'width_not_duct', diameter, depth, width, least: leastSide, most: mostSide })
     : done(width);
