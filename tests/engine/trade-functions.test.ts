@@ -93,6 +93,6 @@ describe.each(tradeFunctions.map((spec) => [spec.name, spec] as const))(
         }),
         { seed: 20266, numRuns: 60 },
       );
-    });
+    }, 30_000);
   },
 );
