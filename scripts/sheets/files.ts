@@ -1,0 +1,21 @@
+import { tradeFunctions } from '../../src/catalogue/list.ts';
+import { createCalculator } from '../../src/engine/create.ts';
+import { figureWorkbook } from '../../src/engine/figure-workbook.ts';
+import type { Workbook } from '../../src/workbook/document.ts';
+import { writeWorkbookFile } from '../../src/workbook/file.ts';
+import { demoJob } from './demo.ts';
+import { roundTrunk } from './round-trunk/template.ts';
+
+/** Every workbook file of `sheets/`, by its name, with the values figured, so that a page can show it at once. */
+export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
+  const workbooks: readonly (readonly [string, Workbook])[] = [
+    ['round-trunk.template.stretchout.json', roundTrunk],
+    ['demo.job.stretchout.json', demoJob()],
+  ];
+  const files = new Map<string, string>();
+  for (const [name, workbook] of workbooks) {
+    const values = await figureWorkbook(workbook, createCalculator({ functions: tradeFunctions }));
+    files.set(name, writeWorkbookFile({ workbook, values }));
+  }
+  return files;
+}

@@ -1,0 +1,372 @@
+import { cornerRules } from '../../../src/trade/wrap/geometry.ts';
+import type { Cell, Question } from '../../../src/workbook/document.ts';
+import { count, feet, given, heading, inches, resistance, share, words } from '../cells.ts';
+import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
+
+const thisShop = 'this shop (invented)';
+const practice = 'common practice, no source';
+const memory = 'from memory, not verified';
+
+const seam = { least: 0, most: 6, why: 'no seam or joint of shop duct takes more than a few inches' };
+const aWaste = { least: 0, most: 1, why: 'more waste than stock is a slip of the percent sign' };
+const aRoll = { least: 1, most: 2000, why: 'rolls are sold from a few feet to some hundred' };
+const aBox = { least: 1, most: 100_000, why: 'a box holds at least one, and no box holds more' };
+
+export const allowances: Form = form({
+  id: 'allowances',
+  name: 'Allowances',
+  says: 'What this shop allows. Change a number here and every cut of this job follows; other jobs keep their own.',
+  widths: [21, 11, 30, 9, 8, 11, 11, 12, 16, 10, 11],
+  lines: [
+    line(
+      ...[
+        'Wrap',
+        'Thickness',
+        'Source',
+        'Installed',
+        'Label R',
+        'Installed R',
+        'Shop round',
+        'Shop square',
+        'Shop rectangular',
+        'Roll width',
+        'Roll length',
+      ].map(heading),
+    ),
+    wrapLine('R-4 wrap', {
+      thickness: 1.5,
+      installed: 1.125,
+      labelR: 5.1,
+      installedR: 4.2,
+      shop: [10, 8.5, 8],
+      rollLength: 100,
+    }),
+    wrapLine('R-5 wrap', {
+      thickness: 2,
+      installed: 1.5,
+      labelR: 6.8,
+      installedR: 5.6,
+      shop: [12.5, 10.5, 10],
+      rollLength: 75,
+    }),
+    wrapLine('R-6 wrap', {
+      thickness: 2.2,
+      installed: 1.625,
+      labelR: 7.4,
+      installedR: 6,
+      shop: [13.5, 11.5, 11],
+      rollLength: 75,
+    }),
+    wrapLine('R-8 wrap', {
+      thickness: 3,
+      installed: 2.25,
+      labelR: 10,
+      installedR: 8.3,
+      shop: [17.5, 15, 15],
+      rollLength: 50,
+    }),
+    wrapLine('R-11 wrap', {
+      thickness: 4,
+      installed: 3,
+      labelR: 13.25,
+      installedR: 11,
+      shop: null,
+      rollLength: 50,
+    }),
+    wrapLine(null),
+    wrapLine(null),
+    wrapLine(null),
+    emptyLine,
+    line(heading('Allowance'), heading('This shop'), heading('Where it comes from')),
+    length(
+      'lap',
+      'Lap of the wrap',
+      2,
+      'What does the facing lap over itself at the long seam?',
+      { least: 0, most: 12, why: 'a lap takes a few inches of wrap' },
+      'published stretch-out tables: 2 in',
+    ),
+    namedLine(
+      'corners',
+      words('Wrap at the corners'),
+      given(
+        {
+          asks: 'How is wrap thought to go round the corners of a rectangular duct?',
+          choices: [...cornerRules],
+          usual: 'bent',
+        },
+        { content: 'bent' },
+      ),
+      words('geometry; the rule is this shop’s choice'),
+    ),
+    length(
+      'wrap_flange',
+      'Flange within the roll',
+      0,
+      'How much of the roll width lies over the next piece and covers nothing of its own?',
+      { least: 0, most: 12, why: 'a flange is a few inches wide' },
+      'data sheet: 2 in, read as beside the width',
+    ),
+    percent('wrap_waste', 'Waste of wrap', 0.05, practice),
+    counted(
+      'fraction',
+      'Finest mark used',
+      16,
+      'To which part of an inch is a cut rounded up: 16 for sixteenths?',
+      { least: 1, most: 64, why: 'tapes are marked in halves down to 64ths' },
+      'most tapes are marked in sixteenths',
+    ),
+    length(
+      'section_length',
+      'Longest section',
+      46,
+      'How long is a section at most, joint to joint?',
+      { least: 6, most: 240, why: 'no section is made shorter than 6 in or longer than 20 ft' },
+      'this shop: 48 in sheet less the joints',
+    ),
+    length(
+      'sheet_width',
+      'Stock sheet, width',
+      48,
+      'How wide is a stock sheet?',
+      { least: 12, most: 72, why: 'sheets for duct are 1 to 6 ft wide' },
+      practice,
+    ),
+    length(
+      'sheet_length',
+      'Stock sheet, length',
+      120,
+      'How long is a stock sheet?',
+      { least: 24, most: 240, why: 'sheets for duct are 2 to 20 ft long' },
+      practice,
+    ),
+    length(
+      'seam_round',
+      'Seam of a round pipe',
+      1,
+      'How much does the lengthwise seam take in all, both edges together?',
+      seam,
+      'textbook of 1921: grooved lock, 1 in',
+    ),
+    namedLine(
+      'measured',
+      words('Diameter is measured'),
+      given(
+        {
+          asks: 'Where is the diameter of a pipe measured?',
+          choices: ['inside', 'outside', 'ignored'],
+          usual: 'inside',
+        },
+        { content: 'inside' },
+      ),
+      words(practice),
+    ),
+    length(
+      'round_joint',
+      'Crimp of a round pipe',
+      1.5,
+      'How much does the crimped end of each section take?',
+      seam,
+      'older code text: 1 1/2 in; secondary',
+    ),
+    namedLine(
+      'made',
+      words('Rectangular duct from'),
+      given(
+        {
+          asks: 'Is a rectangular duct made of one blank or of two halves?',
+          choices: ['one piece', 'two L halves'],
+          usual: 'two L halves',
+        },
+        { content: 'two L halves' },
+      ),
+      words(practice),
+    ),
+    length(
+      'pocket',
+      'Pocket of the seam',
+      1,
+      'How much does the pocket, the female half of the seam, take?',
+      { ...seam, most: 3 },
+      practice,
+    ),
+    length(
+      'flange',
+      'Flange of the seam',
+      0.25,
+      'How much does the flange, the male half of the seam, take?',
+      { ...seam, most: 3 },
+      'how-to on the lock: 1/4 in',
+    ),
+    length(
+      'joint_allowance',
+      'Drive, at each end',
+      0.5,
+      'How much is turned back at each end of a rectangular section?',
+      seam,
+      'trade-school study cards: 1/2 in',
+    ),
+    counted(
+      'end_joints',
+      'Joints to what comes before',
+      1,
+      'How many joints does a piece have besides those between its own sections?',
+      { least: 0, most: 2, why: 'a piece has two ends' },
+      thisShop,
+    ),
+    namedLine(
+      'tape_roll',
+      words('Roll of joint tape'),
+      given({ asks: 'How long is a roll of tape for metal joints?', ...aRoll }, { content: 180, ...feet }),
+      words(`60 yd, ${memory}`),
+    ),
+    namedLine(
+      'facing_roll',
+      words('Roll of facing tape'),
+      given({ asks: 'How long is a roll of tape for the facing?', ...aRoll }, { content: 150, ...feet }),
+      words(`50 yd, ${memory}`),
+    ),
+    percent('tape_waste', 'Laps and waste of tape', 0.1, practice),
+    counted(
+      'facing_ends',
+      'Closed ends of the facing',
+      1,
+      'How many ends of each piece get a ring of facing tape of their own?',
+      { least: 0, most: 2, why: 'a piece has two ends' },
+      thisShop,
+    ),
+    length(
+      'screw_spacing',
+      'Screws, at most apart',
+      12,
+      'How far apart may screws be at a joint?',
+      { least: 1, most: 36, why: 'over 3 ft apart they hold nothing' },
+      `${practice}; code: 3 in a round joint`,
+    ),
+    counted('screw_box', 'Screws in a box', 500, 'How many screws are in a box?', aBox, thisShop),
+    length(
+      'staple_spacing',
+      'Staples, apart',
+      6,
+      'How far apart are the staples in the long seam of the wrap?',
+      { least: 0.5, most: 24, why: 'staples stand from half an inch to two feet apart' },
+      'maker guide specification: 6 in',
+    ),
+    counted('staple_box', 'Staples in a box', 5000, 'How many staples are in a box?', aBox, thisShop),
+    percent('fastener_waste', 'Waste of fasteners', 0.05, thisShop),
+  ],
+  blocks: { wraps: 'A1:K9', wrap_names: 'A1:A9', wrap_ratings: 'F1:F9' },
+});
+
+interface PublishedWrap {
+  readonly thickness: number;
+  readonly installed: number;
+  readonly labelR: number;
+  readonly installedR: number;
+  readonly shop: readonly [round: number, square: number, rectangular: number] | null;
+  readonly rollLength: number;
+}
+
+/** Thicknesses and R from the published data sheet of 0.75 lb/cu ft duct wrap; names and shop figures are invented.
+ *  Without a wrap: a line for one that the shop tries. */
+function wrapLine(name: string | null, figures?: PublishedWrap): Line {
+  const open = name === null ? { mayBeBlank: true } : {};
+  const [round = null, square = null, rectangular = null] = figures?.shop ?? [];
+  const shop = (shape: string, content: number | null) =>
+    given(
+      {
+        asks: `What does this shop add to the bare perimeter of a ${shape} duct, with a lap of 2 in?`,
+        least: 2,
+        most: 60,
+        why: 'the lap alone takes 2 in',
+        mayBeBlank: true,
+      },
+      { content, ...inches },
+    );
+  const r = (asks: string, content: number | null) =>
+    given(
+      { asks, least: 0.5, most: 80, why: 'no duct wrap has a lower or higher R', ...open },
+      { content, ...resistance },
+    );
+  const thick = (asks: string, least: number, content: number | null) =>
+    given(
+      { asks, least, most: 12, why: 'duct wrap is from 1/4 in to a foot thick', ...open },
+      { content, unit: 'in' },
+    );
+  return line(
+    given({ asks: 'What is this wrap called in the shop?', ...open }, { content: name }),
+    thick('How thick is it out of the package?', 0.25, figures?.thickness ?? null),
+    given(
+      { asks: 'Where do its thickness and R come from?', mayBeBlank: true },
+      {
+        content: figures ? `data sheet; shop figures ${figures.shop ? 'invented' : 'not known yet'}` : null,
+        ...(figures
+          ? {
+              note:
+                'Thicknesses and both R figures: published data sheet of 0.75 lb/cu ft duct wrap, 75 °F mean, 25 % squeeze (read at source). ' +
+                'Roll width and length: duct-wrap data sheets. The name and the three shop figures are of this shop, which is invented.',
+            }
+          : {}),
+      },
+    ),
+    thick('At what thickness on the duct is its installed R given?', 0.1, figures?.installed ?? null),
+    r('What R has it out of the package?', figures?.labelR ?? null),
+    r('What R has it at the installed thickness?', figures?.installedR ?? null),
+    shop('round', round),
+    shop('square', square),
+    shop('rectangular', rectangular),
+    given(
+      {
+        asks: 'How wide is the roll?',
+        least: 6,
+        most: 144,
+        why: 'rolls are half a foot to 12 ft wide',
+        ...open,
+      },
+      { content: figures ? 48 : null, ...inches },
+    ),
+    given(
+      { asks: 'How long is the roll?', least: 1, most: 1000, why: 'rolls are 1 to 1,000 ft long', ...open },
+      { content: figures?.rollLength ?? null, ...feet },
+    ),
+  );
+}
+
+type Asked = Omit<Question, 'asks' | 'usual'>;
+
+function length(
+  name: string,
+  label: string,
+  content: number,
+  asks: string,
+  limits: Asked,
+  source: string,
+): Line {
+  return allowance(name, label, { asks, ...limits, usual: content }, { content, ...inches }, source);
+}
+
+function counted(
+  name: string,
+  label: string,
+  content: number,
+  asks: string,
+  limits: Asked,
+  source: string,
+): Line {
+  return allowance(name, label, { asks, ...limits, usual: content }, { content, ...count }, source);
+}
+
+function percent(name: string, label: string, content: number, source: string): Line {
+  const asks = 'What share is added for laps, ends and drop?';
+  return allowance(name, label, { asks, ...aWaste, usual: content }, { content, ...share }, source);
+}
+
+function allowance(
+  name: string,
+  label: string,
+  question: Question,
+  more: Parameters<typeof given>[1],
+  source: string,
+): Line {
+  return namedLine(name, words(label) satisfies Cell, given(question, more), words(source));
+}
