@@ -4,6 +4,7 @@ import type { Workbook } from '../../workbook/document.ts';
 import { FaultBox } from './fault-box.tsx';
 import { TapeFigure } from './tape-figure.tsx';
 import { VerdictBox } from './verdict-box.tsx';
+import './cell-figure.css';
 
 const shortText = 14;
 

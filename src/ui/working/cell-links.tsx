@@ -2,6 +2,7 @@ import { useId } from 'react';
 import type { CellAddress } from '../../base/address.ts';
 import type { Link } from '../../session/explanation.ts';
 import { FractionText } from './fraction-text.tsx';
+import './cell-links.css';
 
 /** Other cells, each a way to get there. */
 export function CellLinks({

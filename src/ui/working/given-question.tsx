@@ -1,6 +1,7 @@
 import { type Unit, units } from '../../base/unit.ts';
 import type { Format, Question } from '../../workbook/document.ts';
 import { showValue } from '../../workbook/show.ts';
+import './given-question.css';
 
 /** What a given asks of the person who fills it in, and what may stand there. */
 export function GivenQuestion({

@@ -6,6 +6,7 @@ import { CallGiven } from './call-given.tsx';
 import { CallSources } from './call-sources.tsx';
 import { CallSteps } from './call-steps.tsx';
 import { DrawingPicture } from './drawing-picture.tsx';
+import './worked-calls.css';
 
 /** So many steps in all, and none is folded away. */
 const fewSteps = 5;
