@@ -13,6 +13,10 @@ export function parseFormula(text: string): Outcome<Expression, SyntaxFault> {
     return failed({ code: 'too_long', got: text.length, most: limits.characters, ...whole });
   }
   if (text.trim() === '') return failed({ code: 'nothing_typed', ...whole });
+  const signs = text.match(signsThatNest)?.length ?? 0;
+  if (signs > limits.terms * signsForEachTerm) {
+    return failed({ code: 'too_many_terms', got: signs, most: limits.terms, ...whole });
+  }
   const tree = syntaxOf(text);
   const fault = tooLarge(tree) ?? syntaxFaultIn(tree, text);
   if (fault !== null) return failed(fault);
@@ -20,6 +24,10 @@ export function parseFormula(text: string): Outcome<Expression, SyntaxFault> {
   if (top === undefined) return failed({ code: 'nothing_typed', ...whole });
   return done(expressionOf(top, text));
 }
+
+// The parser builds its tree by calling itself, so what would nest thousands deep must not reach it.
+const signsThatNest = /[-+*/^&=<>(,%]/g;
+const signsForEachTerm = 3;
 
 const nesting = new Set(['Call', 'Group', 'Unary', 'Array']);
 const terms = new Set(['Number', 'Text', 'Boolean', 'ErrorValue', 'Reference', 'Whole', 'Name', 'Call']);

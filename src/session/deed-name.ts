@@ -18,6 +18,14 @@ export function deedName(workbook: Workbook, command: Command): string {
     }
     case 'retitle':
       return `the title ${shortened(command.title)}`;
+    case 'write':
+      return `pasting at ${placeName(workbook, command.sheet, command.at)}`;
+    case 'copy':
+      return `copying to ${placeName(workbook, command.to.sheet, command.to.range.from)}`;
+    case 'move':
+      return `moving to ${placeName(workbook, command.to.sheet, command.to.at)}`;
+    case 'fill':
+      return `filling from ${placeName(workbook, command.sheet, command.from.from)}`;
     case 'insert_lines':
       return `putting in ${linesName(command)}`;
     case 'remove_lines':

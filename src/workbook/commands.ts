@@ -1,12 +1,17 @@
 import type { CellAddress } from '../base/address.ts';
 import { assertNever, done, failed, type Outcome } from '../base/outcome.ts';
 import { cellAt, sheetWithId } from './cells.ts';
+import { type CopyCommand, type CopyFault, copyCells } from './command/copy.ts';
+import { type FillCommand, type FillFault, fillCells } from './command/fill.ts';
 import { changeLines, type LinesCommand, type LinesFault } from './command/lines.ts';
+import { type MoveCommand, type MoveFault, moveCells } from './command/move.ts';
 import { changeNames, type NameCommand, type NameFault } from './command/names.ts';
 import { changeSheets, type SheetCommand, type SheetFault } from './command/sheets.ts';
+import { type WriteCommand, type WriteFault, writeEntries } from './command/write.ts';
 import type { Change, Difference } from './difference.ts';
-import { type Cell, isFormula, type Workbook } from './document.ts';
-import { type Entry, type EntryFault, readEntry } from './entry.ts';
+import type { Workbook } from './document.ts';
+import { cellAfterEntry, sameCell } from './entered.ts';
+import { type EntryFault, readEntry } from './entry.ts';
 
 /** What a person can do to a workbook. Each gives a reversible difference, or says why not and changes nothing. */
 export type Command =
@@ -18,12 +23,20 @@ export type Command =
     }
   | { readonly type: 'clear'; readonly sheet: string; readonly addresses: readonly CellAddress[] }
   | { readonly type: 'retitle'; readonly title: string }
+  | WriteCommand
+  | CopyCommand
+  | MoveCommand
+  | FillCommand
   | LinesCommand
   | SheetCommand
   | NameCommand;
 
 export type CommandFault =
   | EntryFault
+  | WriteFault
+  | CopyFault
+  | MoveFault
+  | FillFault
   | LinesFault
   | SheetFault
   | NameFault
@@ -41,6 +54,14 @@ export function runCommand(workbook: Workbook, command: Command): Outcome<Differ
       if (title === '') return failed({ code: 'no_title' });
       return done(title === workbook.title ? [] : [{ type: 'title', before: workbook.title, after: title }]);
     }
+    case 'write':
+      return writeEntries(workbook, command);
+    case 'copy':
+      return copyCells(workbook, command);
+    case 'move':
+      return moveCells(workbook, command);
+    case 'fill':
+      return fillCells(workbook, command);
     case 'insert_lines':
     case 'remove_lines':
       return changeLines(workbook, command);
@@ -67,7 +88,7 @@ function enter(
   const before = cellAt(sheet, address);
   const entry = readEntry(typed, before);
   if (!entry.ok) return entry;
-  const after = cellAfter(before, entry.value);
+  const after = cellAfterEntry(before, entry.value);
   return done(sameCell(before, after) ? [] : [{ type: 'cell', sheet: id, address, before, after }]);
 }
 
@@ -81,25 +102,7 @@ function clear(
     addresses.flatMap((address): Change[] => {
       const before = cellAt(sheet, address);
       if (!before || before.content === null) return [];
-      return [{ type: 'cell', sheet: id, address, before, after: cellAfter(before, { content: null }) }];
+      return [{ type: 'cell', sheet: id, address, before, after: cellAfterEntry(before, { content: null }) }];
     }),
   );
-}
-
-/** The cell with its new content; what it is for, how it looks and what it asks stay. */
-function cellAfter(before: Cell | null, entry: Entry): Cell | null {
-  const formula = isFormula(entry.content);
-  if (!before) {
-    if (entry.content === null) return null;
-    return { role: formula ? 'figured' : 'text', ...entry };
-  }
-  const { content: _content, typed: _typed, ...kept } = before;
-  const role = before.role === 'text' && formula ? 'figured' : before.role;
-  const emptied =
-    entry.content === null && !kept.question && (role === 'text' || role === 'figured') && !kept.format;
-  return emptied ? null : { ...kept, ...entry, role };
-}
-
-function sameCell(one: Cell | null, other: Cell | null): boolean {
-  return JSON.stringify(one) === JSON.stringify(other);
 }

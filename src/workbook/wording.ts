@@ -1,6 +1,8 @@
+import { writeAddress } from '../base/address.ts';
 import { assertNever } from '../base/outcome.ts';
 import { type Unit, units } from '../base/unit.ts';
 import { wordTapeFault } from '../catalogue/wording.ts';
+import type { RefusedEntry } from './command/write.ts';
 import type { CommandFault } from './commands.ts';
 import type { Format } from './document.ts';
 import type { FileFault } from './file-fault.ts';
@@ -28,6 +30,10 @@ export function wordCommandFault(fault: CommandFault): string {
       return `The entry has ${fault.got} characters; a cell takes at most ${fault.most}. Shorten it, or spread it over several cells.`;
     case 'no_such_sheet':
       return 'This sheet is no longer in the workbook. Choose another one from the list.';
+    case 'off_the_sheet':
+      return `${fault.rows} rows and ${fault.columns} columns do not fit from here on: they would run off the sheet. Begin further up or further left.`;
+    case 'entries_refused':
+      return wordRefusals(fault.refused);
     case 'sheet_is_full':
       return `The sheet has room for ${fault.most.toLocaleString('en-US')} ${fault.axis}s, and no more fit. Put fewer in, or begin another sheet.`;
     case 'sheet_name_taken':
@@ -49,6 +55,18 @@ export function wordCommandFault(fault: CommandFault): string {
     default:
       return assertNever(fault);
   }
+}
+
+const refusalsTold = 8;
+
+/** Every entry that is not taken, each with its cell; of very many only the first. */
+function wordRefusals(refused: readonly RefusedEntry[]): string {
+  const told = refused
+    .slice(0, refusalsTold)
+    .map(({ address, fault }) => `${writeAddress(address)}: ${wordCommandFault(fault)}`);
+  const rest = refused.length - told.length;
+  const more = rest > 0 ? [`And ${rest} more.`] : [];
+  return ['Nothing was written.', ...told, ...more].join(' ');
 }
 
 /** Why a file is not opened. The open workbook is as it was. */
