@@ -123,7 +123,7 @@ export const sources = {
   },
   'wrap-guide-specification': {
     title: 'Maker guide specification for duct wrap, section 23 07 13, 2017',
-    place: '3.4: laps, staples, pins, tape over facing seams',
+    place: '3.4 and its list of personal protection: laps, staples, pins, tape over facing seams',
     status: 'read at source',
   },
   'wrap-bid-specification': {

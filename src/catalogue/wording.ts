@@ -42,7 +42,7 @@ export function wordFault(fault: CallFault): string {
     case 'bad_table_cell':
       return `In the table ${quoted(fault.argument)}, row ${quoted(fault.key)}, the column ${quoted(fault.column)} holds ${quoted(fault.got)}. It must be ${article(fault.allowed)}. Correct that cell.`;
     case 'unlike_lists':
-      return `The ${plain(fault.argument)} has ${sayCount(fault.got, 'cell')}, but ${figure(fault.wanted)} belong together, one to each row. Point to the same rows in each column.`;
+      return `The block of ${plain(fault.argument)} has ${sayCount(fault.got, 'cell')}, but ${figure(fault.wanted)} belong together, one to each row. Point to the same rows in each column.`;
     case 'half_a_row':
       return `Row ${figure(fault.row)} has pieces but nothing in the ${plain(fault.argument)}. Fill that cell in, or make the pieces 0.`;
     case 'trade':

@@ -4,6 +4,7 @@ import { tapeRolls } from '../../trade/seal/rolls.ts';
 import { optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { figure, sayCount, sayFeet } from '../say.ts';
+import { rollsDrawing } from './rolls-drawing.ts';
 
 /** Whole rolls of tape for a total length. Inches in, rolls out. */
 export const sealRolls = defineFunction({
@@ -55,6 +56,8 @@ export const sealRolls = defineFunction({
       unit: 'count',
     },
   ],
+  drawing: ({ needed, rolls }, { roll_length }) =>
+    rollsDrawing(rolls, `${figure(roll_length)} ft`, sayFeet(needed)),
   sources: ['geometry'],
   examples: [
     {

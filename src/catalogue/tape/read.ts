@@ -1,10 +1,12 @@
 import { failed } from '../../base/outcome.ts';
 import { inches } from '../../base/quantity.ts';
 import { readTapeParts, type TapeReading } from '../../trade/tape/read.ts';
+import { roundToTape } from '../../trade/tape/round.ts';
 import { choice, optional, text } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { figure, sayFeet } from '../say.ts';
 import type { Step } from '../working.ts';
+import { tapeDrawing } from './drawing.ts';
 
 /** Reads a written length. Text in, inches out. Faults: `not_a_length`. Source: 1 in is 25.4 mm by definition. */
 export const tapeRead = defineFunction({
@@ -30,6 +32,7 @@ export const tapeRead = defineFunction({
     ...parts(reading),
     { label: 'Length', sum: sayFeet(reading.length), value: reading.length, unit: 'in' },
   ],
+  drawing: ({ length }) => tapeDrawing(length, roundToTape(length, 16, 'nearest').rounded, 16),
   sources: ['geometry'],
   examples: [
     { says: 'feet, inches and a fraction', given: { text: '12\' 4 1/2"' }, gives: 148.5 },

@@ -5,6 +5,7 @@ import { writeTape } from '../../trade/tape/write.ts';
 import { choice, optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { figure } from '../say.ts';
+import { yesNo } from '../yes-no.ts';
 import { tapeDrawing } from './drawing.ts';
 
 /** Writes a length as a tape shows it. Inches in, text out. Source: arithmetic. */
@@ -31,7 +32,7 @@ export const tapeWrite = defineFunction({
       'what is only read is read at the nearest mark',
     ),
     feet: optional(
-      choice(['yes', 'no'], { says: 'whether whole feet are split off' }),
+      yesNo({ says: 'whether whole feet are split off' }),
       'yes',
       'long pieces are read in feet and inches',
     ),

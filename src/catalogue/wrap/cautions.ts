@@ -5,8 +5,13 @@ export const handlingFibres: readonly Caution[] = [
   {
     level: 'care',
     sentence:
-      'Glass fibres hurt skin, eyes and lungs. Wear a respirator or dust mask, gloves, eye protection and long sleeves, and cut with a knife, never with a saw.',
+      'Glass fibres hurt skin, eyes and lungs. Wear a respirator or dust mask, gloves, eye protection and long sleeves.',
     source: 'wrap-guide-specification',
+  },
+  {
+    level: 'care',
+    sentence: 'Cut wrap with a sharp knife, never with a saw, and clean up with a vacuum, never with air.',
+    source: 'safety-from-memory',
   },
 ];
 

@@ -13,6 +13,8 @@ import { exampleWraps } from '../wraps.ts';
 import { cutArgument, installedOf, wrapArguments } from './arguments.ts';
 import { handlingFibres } from './cautions.ts';
 
+/** More cuts than this would run into each other. */
+const mostDrawn = 80;
 const left = 20;
 const right = 340;
 
@@ -96,7 +98,7 @@ export const wrapRolls = defineFunction({
   ],
   drawing: ({ rollLength, longest, rolls, pieces, ends }) => {
     const perRoll = longest > 0 ? wholeDown(rollLength / longest) : 0;
-    const drawn = Math.min(perRoll, 12);
+    const drawn = Math.min(perRoll, mostDrawn);
     const cuts = Array.from(
       { length: drawn },
       (_, index) => left + ((index + 1) * longest * (right - left)) / rollLength,
