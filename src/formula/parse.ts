@@ -26,7 +26,7 @@ export function parseFormula(text: string): Outcome<Expression, SyntaxFault> {
 }
 
 // The parser builds its tree by calling itself, so what would nest thousands deep must not reach it.
-const signsThatNest = /[-+*/^&=<>(,%]/g;
+const signsThatNest = /[\w")%] *[-+*/^&=<>,]/g;
 const signsForEachTerm = 3;
 
 const nesting = new Set(['Call', 'Group', 'Unary', 'Array']);
