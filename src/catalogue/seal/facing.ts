@@ -34,6 +34,10 @@ export const sealFacing = defineFunction({
       'the rings between two runs are counted once, with whichever run you choose',
     ),
   },
+  formula: [
+    String.raw`\text{tape} = \text{length} + \text{rings} \times (\text{perimeter} + 2\pi \times \text{installed})`,
+    String.raw`\text{rings} = \left\lceil \frac{\text{length}}{\text{roll width}} \right\rceil - 1 + \text{ends}`,
+  ],
   work: (given) => {
     const section = sectionOf(given);
     if (!section.ok) return section;

@@ -27,6 +27,7 @@ export const sealJoint = defineFunction({
   words: ['seal a joint', 'tape a joint', 'mastic', 'foil tape', 'round the joint'],
   gives: { label: 'To seal', unit: 'in' },
   arguments: { ...sectionArguments, joints: jointsArgument },
+  formula: [String.raw`\text{to seal} = \text{joints} \times \text{perimeter}`],
   work: (given) => {
     const section = sectionOf(given);
     return section.ok ? done({ section: section.value, ...jointSeal(section.value, given.joints) }) : section;

@@ -36,6 +36,9 @@ export const sealRolls = defineFunction({
       'a tenth for laps and ends is common practice, no source',
     ),
   },
+  formula: [
+    String.raw`\text{rolls} = \left\lceil \frac{\text{length} \times (1 + \text{waste})}{12 \times \text{roll length}} \right\rceil`,
+  ],
   work: ({ length, roll_length, waste }) => done(tapeRolls(length, roll_length, waste)),
   result: ({ rolls }) => rolls,
   steps: ({ wasted, needed, roll, exactly, rolls }, { length, roll_length, waste }) => [

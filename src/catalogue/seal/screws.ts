@@ -31,6 +31,10 @@ export const sealScrews = defineFunction({
     ),
     joints: jointsArgument,
   },
+  formula: [
+    String.raw`\text{screws} = \text{joints} \times \max\left(3,\ \left\lceil \frac{\text{perimeter}}{\text{spacing}} \right\rceil\right) \quad \text{round}`,
+    String.raw`\text{screws} = \text{joints} \times \sum_{\text{sides}} \max\left(2,\ \left\lceil \frac{\text{side}}{\text{spacing}} \right\rceil\right) \quad \text{rectangular}`,
+  ],
   work: (given) => {
     const section = sectionOf(given);
     if (!section.ok) return section;

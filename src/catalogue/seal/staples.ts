@@ -31,6 +31,7 @@ export const sealStaples = defineFunction({
       '6 in is the maker guide specification; a public bid specification asks for 1 in',
     ),
   },
+  formula: [String.raw`\text{staples} = \left\lceil \frac{\text{seam}}{\text{spacing}} \right\rceil`],
   work: ({ seam, spacing }) => done(seamStaples(seam, spacing)),
   result: ({ staples }) => staples,
   steps: ({ intervals, staples }, { seam, spacing }) => [

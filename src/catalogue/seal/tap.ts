@@ -31,6 +31,10 @@ export const sealTap = defineFunction({
     ),
     taps: { ...jointsArgument, says: 'how many such taps there are' },
   },
+  formula: [
+    String.raw`\text{to seal} = \text{taps} \times (\text{seam at the trunk} + \text{perimeter})`,
+    String.raw`\text{seam on a round trunk} = \int_0^{2\pi} \sqrt{r^2 + \frac{r^4 \sin^2\theta \cos^2\theta}{R^2 - r^2 \sin^2\theta}}\, d\theta`,
+  ],
   work: (given) => {
     const section = sectionOf(given);
     if (!section.ok) return section;

@@ -34,6 +34,9 @@ export const wrapPieces = defineFunction({
       'in the data sheets read, the 2 in flange is extra to the roll width',
     ),
   },
+  formula: [
+    String.raw`\text{pieces} = \left\lceil \frac{\text{length}}{\text{roll width} - \text{flange}} \right\rceil`,
+  ],
   work: (given) => {
     const row = installedOf(given.wrap, given.wraps);
     if (!row.ok) return row;

@@ -25,6 +25,10 @@ export const wrapRLeft = defineFunction({
     lap: lapArgument,
     corners: cornersArgument,
   },
+  formula: [
+    String.raw`R = \text{label R} \times \left(\frac{t}{T}\right)^{n}`,
+    String.raw`n = \frac{\ln(\text{label R} / \text{installed R})}{\ln(T / \text{installed})}`,
+  ],
   work: (given) => {
     const section = sectionOf(given);
     if (!section.ok) return section;

@@ -55,6 +55,9 @@ export const wrapRolls = defineFunction({
       'all rows are then of this wrap',
     ),
   },
+  formula: [
+    String.raw`\text{rolls} = \lceil (\text{opened rolls}, \text{the last one in part}) \times (1 + \text{waste}) \rceil`,
+  ],
   work: (given) => {
     const row = installedOf(given.wrap, given.wraps);
     if (!row.ok) return row;

@@ -1,12 +1,13 @@
 import { assertNever, done } from '../../base/outcome.ts';
-import { inches } from '../../base/quantity.ts';
+import { type Inches, inches } from '../../base/quantity.ts';
+import type { DuctSection } from '../../trade/section.ts';
 import type { AllowanceDocument } from '../../trade/wrap/published.ts';
 import { type StretchOut, stretchOut, stretchOutMethods } from '../../trade/wrap/stretch-out.ts';
 import { thicknessFromCut } from '../../trade/wrap/thickness.ts';
 import { choice, optional } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { fromTrade } from '../from-trade.ts';
-import { figure, sayCut, sayInches, sayValue } from '../say.ts';
+import { figure, sayCut, sayInches } from '../say.ts';
 import { perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
 import type { SourceId } from '../sources.ts';
 import type { Step } from '../working.ts';
@@ -41,6 +42,10 @@ export const wrapStretchout = defineFunction({
     lap: lapArgument,
     corners: cornersArgument,
   },
+  formula: [
+    String.raw`\text{published, shop} = \text{perimeter} + (\text{figure} - 2) + \text{lap}`,
+    String.raw`\text{geometry} = \text{perimeter} + c \times \text{installed} + \text{lap}, \quad c = 2\pi \text{ (round, bent)},\ 8 \text{ (sharp)},\ 4 \text{ (middle)}`,
+  ],
   work: (given) => {
     const section = sectionOf(given);
     if (!section.ok) return section;
@@ -87,9 +92,11 @@ export const wrapStretchout = defineFunction({
       : [
           {
             level: 'look',
-            sentence: `By geometry this cut leaves ${left.ok ? sayValue(Number(figure(left.value.installed, 2)), 'in') : 'less than half'} of the wrap${
-              section.shape === 'round' ? '' : ' when it bends round the corners at full thickness'
-            }, and it is rated at ${sayInches(wrap.installed)}. Squeezed wrap insulates less: WRAP.RLEFT tells what is left.`,
+            sentence: squeezedSentence(
+              section,
+              wrap.installed,
+              left.ok ? `${figure(left.value.installed, 2)} in` : 'less than half',
+            ),
             source: 'geometry',
           } as const,
         ]),
@@ -132,6 +139,15 @@ export const wrapStretchout = defineFunction({
     },
   ],
 });
+
+/** The tables for rectangular duct fall short of full thickness at the corners, and what they promise is an average. */
+function squeezedSentence(section: DuctSection, installed: Inches, left: string): string {
+  const rated = `it is rated at ${figure(installed)} in`;
+  const means = 'Squeezed wrap insulates less: WRAP.RLEFT tells what is left.';
+  return section.shape === 'round'
+    ? `By geometry this cut leaves ${left} of the wrap, and ${rated}. ${means}`
+    : `If the wrap kept one thickness all round, this cut would leave ${left} of it, and ${rated}. Tables for rectangular duct count on wrap that is pulled thinner at the corners, so their R is an average. ${means}`;
+}
 
 const documents: Readonly<Record<AllowanceDocument, SourceId>> = {
   'article of 2019': 'stretch-out-article-2019',

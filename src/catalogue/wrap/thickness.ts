@@ -32,6 +32,9 @@ export const wrapThickness = defineFunction({
     lap: lapArgument,
     corners: cornersArgument,
   },
+  formula: [
+    String.raw`t = \min\left(\frac{\text{cut} - \text{perimeter} - \text{lap}}{c},\ T\right), \quad c = 2\pi \text{ (round, bent)},\ 8 \text{ (sharp)},\ 4 \text{ (middle)}`,
+  ],
   work: (given) => {
     const section = sectionOf(given);
     if (!section.ok) return section;
