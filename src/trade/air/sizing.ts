@@ -103,7 +103,8 @@ export const mostSide = inches(120);
  *  turned round. Faults: `width_not_duct` where it would be no duct that a shop makes. */
 export function widthForDepth(diameter: Inches, depth: Inches): Outcome<Inches, TradeFault> {
   const width = inches(closeIn(0, pastAnyDuct, (width) => huebscher(inches(width), depth) >= diameter).above);
-  return width < leastSide || width > mostSide
+  const slip = 1e-9; // a side of just 2 in, worked back, may come out a hair under it
+  return width < leastSide * (1 - slip) || width > mostSide * (1 + slip)
     ? failed({ code: 'width_not_duct', diameter, depth, width, least: leastSide, most: mostSide })
     : done(width);
 }
