@@ -30,7 +30,7 @@ export function glance(
     sheetId,
     address,
     place: `${sheet?.name ?? ''}!${writeAddress(address)}`,
-    label: sheet ? labelOf(sheet, address) : '',
+    label: sheet ? labelOf(sheet, address, values) : '',
     role: cell?.role ?? 'empty',
     value,
     shown,

@@ -33,7 +33,7 @@ export function linkToRange(sheet: Sheet, values: Values, range: CellRange): Lin
     address,
     range,
     place: `${sheet.name}!${isOneCell ? writeAddress(address) : writeRange(range)}`,
-    label: isOneCell ? labelOf(sheet, address) : '',
+    label: isOneCell ? labelOf(sheet, address, values) : '',
     shows: isOneCell
       ? showValue(shownValue(sheet, address, cell, values), cell?.unit, cell?.format).text
       : '',

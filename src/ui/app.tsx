@@ -1,7 +1,8 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { CellAddress } from '../base/address.ts';
 import { cellsOf, sheetWithId } from '../workbook/cells.ts';
-import type { Role, Sheet } from '../workbook/document.ts';
+import type { Sheet } from '../workbook/document.ts';
+import type { Standing } from '../workbook/standing.ts';
 import type { DeskKeeper } from './desk.ts';
 import { openFile, saveFile } from './files/workbook-file.ts';
 import { FunctionFinder } from './functions/function-finder.tsx';
@@ -24,11 +25,12 @@ interface Spot {
   readonly isLookingUp?: boolean;
 }
 
-/** Where one begins on a sheet: at the first cell that asks for something, or else at the first that is figured. */
-function firstSpot(sheet: Sheet | undefined): CellAddress {
+/** Where one begins on a sheet: at the first cell that waits to be filled, or else at the first that measures something. */
+function firstSpot(sheet: Sheet | undefined, standing: Standing | undefined): CellAddress {
+  const waits = standing?.concerns.find((concern) => concern.kind === 'fill');
   const cells = sheet ? [...cellsOf(sheet)] : [];
-  const first = (role: Role) => cells.find(({ cell }) => cell.role === role)?.address;
-  return first('given') ?? first('figured') ?? { row: 0, column: 0 };
+  const measured = cells.find(({ cell }) => cell.unit !== undefined && cell.content !== null);
+  return waits?.address ?? measured?.address ?? { row: 0, column: 0 };
 }
 
 export function App({ keeper }: { readonly keeper: DeskKeeper }) {
@@ -39,7 +41,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const [notice, setNotice] = useState<NoticeText | null>(null);
   const sheet = sheetWithId(workbook, spot.sheetId) ?? workbook.sheets[0];
   const sheetId = sheet?.id ?? '';
-  const address = spot.cells[sheetId] ?? firstSpot(sheet);
+  const address = spot.cells[sheetId] ?? firstSpot(sheet, standings.get(sheetId));
   const explanation = useExplanation(session, state, sheetId, address);
 
   const marked = useMemo(

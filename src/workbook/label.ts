@@ -1,12 +1,14 @@
 import type { CellAddress } from '../base/address.ts';
 import { cellAt } from './cells.ts';
 import type { Sheet } from './document.ts';
+import { shownValue } from './standing.ts';
+import { noValues, type Values } from './values.ts';
 
 /** What a cell is called on its sheet: `Stretch-out of S1 trunk`. The heading over it and the words at the start of its
  *  row; empty where there are neither. */
-export function labelOf(sheet: Sheet, address: CellAddress): string {
+export function labelOf(sheet: Sheet, address: CellAddress, values: Values = noValues): string {
   const heading = headingOver(sheet, address);
-  const row = rowName(sheet, address);
+  const row = rowName(sheet, address, values);
   if (heading && row) return `${heading} of ${row}`;
   return heading || row;
 }
@@ -24,10 +26,11 @@ export function headingOver(sheet: Sheet, { row, column }: CellAddress): string 
   return '';
 }
 
-/** The first words in the row, left of the cell. */
-function rowName(sheet: Sheet, { row, column }: CellAddress): string {
-  for (const cell of (sheet.rows[row] ?? []).slice(0, column)) {
-    if (cell && typeof cell.content === 'string' && cell.content !== '') return cell.content;
+/** The first words in the row, left of the cell, typed or figured. */
+function rowName(sheet: Sheet, { row, column }: CellAddress, values: Values): string {
+  for (const [place, cell] of (sheet.rows[row] ?? []).slice(0, column).entries()) {
+    const value = shownValue(sheet, { row, column: place }, cell, values);
+    if (typeof value === 'string' && value !== '' && cell?.role !== 'check') return value;
   }
   return '';
 }

@@ -8,10 +8,10 @@ import type { CellSight } from './cell-sight.ts';
 
 /** What a screen reader says of a cell: its value first, then what it is called, what it is for and where it stands. */
 export function cellName(sight: CellSight): string {
-  const { cell, sheet, address } = sight;
+  const { cell, sheet, values, address } = sight;
   const place = writeAddress(address);
   if (!cell) return `empty, ${place}`;
-  const label = cell.role === 'heading' || cell.role === 'text' ? '' : labelOf(sheet, address);
+  const label = cell.role === 'heading' || cell.role === 'text' ? '' : labelOf(sheet, address, values);
   return [spoken(sight, cell), label, roleWords[cell.role], cell.note ? 'has a note' : '', place]
     .filter(Boolean)
     .join(', ');

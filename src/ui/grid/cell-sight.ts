@@ -18,6 +18,8 @@ export interface SheetSight {
 export interface CellSight {
   readonly address: CellAddress;
   readonly sheet: Sheet;
+  /** Of the whole workbook; what names the row may be figured. */
+  readonly values: Values;
   readonly cell: Cell | null;
   readonly value: CellValue;
   readonly isSelected: boolean;
@@ -30,6 +32,7 @@ export function sightOf({ sheet, values, selected, marked }: SheetSight, address
   return {
     address,
     sheet,
+    values,
     cell,
     value: shownValue(sheet, address, cell, values),
     isSelected: sameAddress(address, selected),

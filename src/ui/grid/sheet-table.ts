@@ -182,6 +182,8 @@ function columnOf(column: number, width: number, look: () => SheetSight): ColDef
   return {
     colId: columnId(column),
     headerName: columnName(column),
+    // The first column names the rows, so it stays in sight.
+    ...(column === 0 ? { pinned: 'left', lockPinned: true } : {}),
     // A character of the interface type is about 8.4 px wide; the rest is the room beside it.
     width: Math.round(width * 8.4) + 20,
     valueGetter: ({ data }) => sightOf(look(), { row: data?.row ?? 0, column }),

@@ -1,8 +1,10 @@
-import { useId } from 'react';
+import { useId, useState } from 'react';
 import type { CellAddress } from '../../base/address.ts';
 import type { Link } from '../../session/explanation.ts';
 import { FractionText } from './fraction-text.tsx';
 import './cell-links.css';
+
+const fewLinks = 8;
 
 /** Other cells, each a way to get there. */
 export function CellLinks({
@@ -15,14 +17,17 @@ export function CellLinks({
   readonly onGo: (sheetId: string, address: CellAddress) => void;
 }) {
   const id = useId();
+  const [showsAll, setShowsAll] = useState(false);
   if (links.length === 0) return null;
+  // One hidden link would cost the same line as the button that shows it.
+  const shown = showsAll || links.length <= fewLinks + 1 ? links : links.slice(0, fewLinks);
   return (
     <section className="cell-links" aria-labelledby={id}>
       <h3 className="working-heading" id={id}>
         {heading}
       </h3>
       <ul>
-        {links.map((link) => (
+        {shown.map((link) => (
           <li key={link.place}>
             <button type="button" className="cell-link" onClick={() => onGo(link.sheetId, link.address)}>
               <span className="cell-link-place">{link.place}</span>
@@ -34,6 +39,11 @@ export function CellLinks({
           </li>
         ))}
       </ul>
+      {shown.length < links.length ? (
+        <button type="button" className="cell-links-more" onClick={() => setShowsAll(true)}>
+          Show all {links.length}
+        </button>
+      ) : null}
     </section>
   );
 }
