@@ -27,8 +27,9 @@ export interface TradeFunction<A extends Arguments = Arguments, W = unknown> {
   readonly says: string;
   /** Words that a tradesman would type to find it. */
   readonly words: readonly string[];
-  readonly gives: { readonly label: string; readonly unit: Unit };
-  /** Set where an argument chooses what is given; `gives` then tells the usual one. */
+  /** The unit is the usual one; `orUnits` are those that an argument may ask for instead. */
+  readonly gives: { readonly label: string; readonly unit: Unit; readonly orUnits?: readonly Unit[] };
+  /** Set where an argument chooses what is given. */
   readonly unitOf?: (given: Given<A>) => Unit;
   readonly arguments: A;
   /** The rule in mathematics, one formula a line, in TeX with the arguments by name. */

@@ -16,6 +16,7 @@ import { blankBend } from './blank/bend.ts';
 import { blankLengthways } from './blank/length.ts';
 import { blankRectangular } from './blank/rectangular.ts';
 import { blankRound } from './blank/round.ts';
+import { blankTransition } from './blank/transition.ts';
 import type { AnyTradeFunction } from './define.ts';
 import { gaugeLeast } from './gauge/least.ts';
 import { gaugeThickness } from './gauge/thickness.ts';
@@ -43,6 +44,7 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   blankRectangular,
   blankLengthways,
   blankBend,
+  blankTransition,
   areaDuct,
   weightDuct,
   weightBlank,

@@ -81,6 +81,10 @@ export function wordTradeFault(fault: TradeFault): string {
       return `A tap ${sayValue(fault.across, 'in')} across does not fit on a round trunk of ${sayValue(fault.trunk, 'in')}. Take a smaller tap or a larger trunk; for the flat side of a rectangular trunk leave the trunk diameter blank.`;
     case 'no_such_part':
       return `Made as ${quoted(fault.make)}, the duct has one kind of blank, so there is no part ${fault.part}. Use part 1.`;
+    case 'no_such_piece':
+      return `There is no part ${fault.part} in this fitting; its pieces are ${sayList(fault.parts, 'and')}. Choose one of these.`;
+    case 'no_such_station':
+      return `The ${fault.piece} has ${fault.most} ${fault.what}s, so there is no ${fault.what} ${fault.got}. Take a station from 1 to ${fault.most}; the working lists them.`;
     case 'no_gauge_row':
       return `There are no figures for ${figure(fault.got)} ga ${fault.material}; there are for ${sayList(fault.gauges, 'and')}. Choose one of these, or work with the mill's own thickness and weight.`;
     case 'no_minimum_sheet':

@@ -37,6 +37,15 @@ export type TradeFault =
   | { readonly code: 'piece_longer_than_roll'; readonly cut: Inches; readonly rollLength: Inches }
   | { readonly code: 'tap_wider_than_trunk'; readonly across: Inches; readonly trunk: Inches }
   | { readonly code: 'no_such_part'; readonly make: string; readonly part: number }
+  /** `parts` names those there are: `1 (cheek)`. */
+  | { readonly code: 'no_such_piece'; readonly part: number; readonly parts: readonly string[] }
+  | {
+      readonly code: 'no_such_station';
+      readonly piece: string;
+      readonly what: 'side' | 'point';
+      readonly got: number;
+      readonly most: number;
+    }
   | {
       readonly code: 'no_gauge_row';
       readonly material: string;

@@ -6,8 +6,10 @@ import {
 } from '../../src/base/quantity.ts';
 import { ductArea } from '../../src/trade/area/duct.ts';
 import { bend, printedRule } from '../../src/trade/blank/bend.ts';
+import { netArea } from '../../src/trade/blank/piece.ts';
 import { type Make, rectangularParts } from '../../src/trade/blank/rectangular.ts';
 import { type MeasuredAt, roundBlank } from '../../src/trade/blank/round.ts';
+import { type Transition, transition } from '../../src/trade/blank/transition.ts';
 import {
   type DuctMetal,
   type LeastTable,
@@ -89,6 +91,41 @@ function leastBy(
 const lightestGauge: Proof = (_, { inputs }) =>
   lightestGalvanized(inches(Number(/[0-9.]+/.exec(inputs)?.[0]))) ?? Number.NaN;
 
+function taper(
+  [firstWidth, firstDepth]: readonly [number, number],
+  [secondWidth, secondDepth]: readonly [number, number],
+  length: number,
+  isFlush: boolean,
+): Transition {
+  return transition({
+    firstWidth: inches(firstWidth),
+    firstDepth: inches(firstDepth),
+    secondWidth: inches(secondWidth),
+    secondDepth: inches(secondDepth),
+    length: inches(length),
+    sideways: isFlush ? 'flush right' : 'centred',
+    upright: isFlush ? 'flush bottom' : 'centred',
+    shiftAcross: inches(0),
+    shiftUp: inches(0),
+    firstNeck: inches(0),
+    secondNeck: inches(0),
+    pocket: inches(0),
+    flange: inches(0),
+  });
+}
+
+const centredTransition = taper([20, 12], [14, 8], 12, false);
+const flushTransition = taper([24, 10], [16, 8], 18, true);
+
+function panelOf(made: Transition, name: string) {
+  const found = made.panels.find((panel) => panel.name === name);
+  if (!found) throw new Error(`no ${name}`);
+  return found;
+}
+
+const areaOfPanels = (made: Transition) =>
+  made.panels.reduce((sum, panel) => sum + 144 * netArea(panel.piece), 0);
+
 const sixRound: DuctSection = { shape: 'round', diameter: inches(6) };
 const twentyByEight: DuctSection = { shape: 'rectangular', width: inches(20), depth: inches(8) };
 const aFoot = inches(12);
@@ -159,6 +196,16 @@ const proofs: Readonly<Record<string, Proof>> = {
   BA8: () => (printedRule.perThickness * 180) / Math.PI,
   BA9: () => bent(45, 1 / 16, 0.0396, 0.4).allowance,
   BA10: () => bent(45, 1 / 16, 0.0396, 0.4).deduction,
+  RT1: () => panelOf(centredTransition, 'top').slant,
+  RT2: () => panelOf(centredTransition, 'left').slant,
+  RT4: () => areaOfPanels(centredTransition),
+  RT5: () => panelOf(flushTransition, 'top').slant,
+  RT6: () => panelOf(flushTransition, 'left').slant,
+  RT7: () => {
+    const { leftBottom, leftTop, rightBottom, rightTop } = flushTransition.corners;
+    return [leftBottom, leftTop, rightBottom, rightTop];
+  },
+  RT8: () => areaOfPanels(flushTransition),
   PL1: () => blanks('one piece', 20, 24, 1, 0.25),
   WT1: () => ductArea(sixRound, aFoot).area,
   WT2: () => weightOfAFoot(sixRound),
@@ -190,11 +237,8 @@ const notYet: readonly NotYet[] = [
     ids: ['ER1', 'ER2', 'ER3', 'ER4', 'ER5', 'ER7', 'ER9'],
   },
   {
-    why: 'No function lays out a transition or a boot yet.',
-    ids: [
-      ...['RT1', 'RT2', 'RT4', 'RT5', 'RT6', 'RT7', 'RT8', 'BT1', 'BT2'],
-      ...['SR1', 'SR2', 'SR3', 'SR4', 'SR5', 'SR6', 'SR8', 'SR9', 'SR10'],
-    ],
+    why: 'No function lays out a square to round or a boot yet.',
+    ids: [...['BT1', 'BT2'], ...['SR1', 'SR2', 'SR3', 'SR4', 'SR5', 'SR6', 'SR8', 'SR9', 'SR10']],
   },
   {
     why: 'No function lays out an elbow yet, so none is weighed.',

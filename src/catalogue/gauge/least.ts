@@ -48,7 +48,7 @@ export const gaugeLeast = defineFunction({
     'pressure class',
     'sheet thickness',
   ],
-  gives: { label: 'Least sheet', unit: 'gauge' },
+  gives: { label: 'Least sheet', unit: 'gauge', orUnits: ['in'] },
   unitOf: ({ what }) => (what === 'gauge' ? 'gauge' : 'in'),
   arguments: {
     shape: choice(shapes, { says: 'the shape of the duct' }),
@@ -183,7 +183,7 @@ export const gaugeLeast = defineFunction({
 });
 
 function rowOf({ row, rowIsUnder }: LeastSheet): string {
-  if (row === null) return 'above the last size of the table';
+  if (row === null) return 'over the last size';
   return rowIsUnder ? `under ${sayInches(row)}` : `up to ${sayInches(row)}`;
 }
 

@@ -1,0 +1,218 @@
+import { done, type Outcome } from '../../base/outcome.ts';
+import type { Inches } from '../../base/quantity.ts';
+import {
+  sideways,
+  type Transition,
+  type TransitionPanel,
+  transition,
+  upright,
+} from '../../trade/blank/transition.ts';
+import { choice, optional, quantity } from '../argument.ts';
+import { defineFunction } from '../call.ts';
+import type { CallFault } from '../fault.ts';
+import { figure, sayInches } from '../say.ts';
+import type { Caution, Step } from '../working.ts';
+import {
+  askPattern,
+  ductSide,
+  flangeArgument,
+  neckArgument,
+  type Pattern,
+  patternArguments,
+  patternCautions,
+  patternGives,
+  patternSteps,
+  patternUnit,
+  pocketArgument,
+  slantSum,
+} from './pattern.ts';
+import { patternDrawing } from './pattern-drawing.ts';
+
+interface TransitionPattern extends Pattern {
+  readonly made: Transition;
+}
+
+const shift = (says: string) =>
+  optional(
+    quantity('in', {
+      says,
+      least: -120,
+      most: 120,
+      why: 'an offset of more than 10 ft is a run of duct, not a fitting',
+    }),
+    0,
+    'the two ends stand as the words say',
+  );
+
+export const blankTransition = defineFunction({
+  name: 'BLANK.TRANSITION',
+  says: 'The four flat panels of a rectangular transition, straight or offset, by true lengths.',
+  words: ['transition', 'reducer', 'taper', 'offset transition', 'true length', 'flat on one side', 'slant'],
+  gives: { label: 'Panel', ...patternGives },
+  unitOf: patternUnit,
+  arguments: {
+    first_width: ductSide('the width of the first end'),
+    first_depth: ductSide('the depth of the first end'),
+    second_width: ductSide('the width of the second end'),
+    second_depth: ductSide('the depth of the second end'),
+    length: quantity('in', {
+      says: 'the length between the ends, square to them, without the straight ends',
+      least: 1,
+      most: 120,
+      why: 'under 1 in there is nothing to bend, and over 10 ft no sheet is long enough',
+    }),
+    ...patternArguments(4, '1 is the top, 2 the bottom, 3 the left and 4 the right side'),
+    sideways: optional(
+      choice(sideways, { says: 'how the second end stands to the first, seen from above with the flow' }),
+      'centred',
+      'most transitions are made on centre (common practice, no source)',
+    ),
+    upright: optional(
+      choice(upright, { says: 'how the second end stands to the first, seen from the side' }),
+      'centred',
+      'most transitions are made on centre (common practice, no source)',
+    ),
+    shift_across: shift('how much farther to the right the second end stands (to the left: less than 0)'),
+    shift_up: shift('how much higher the second end stands (lower: less than 0)'),
+    first_neck: neckArgument('first'),
+    second_neck: neckArgument('second'),
+    pocket: pocketArgument('what the pocket takes on each edge of the top and the bottom'),
+    flange: flangeArgument('what the flange takes on each edge of the sides'),
+  },
+  formula: ['h = \\sqrt{length^2 + d^2}', 'corner = \\sqrt{length^2 + d_x^2 + d_y^2}'],
+  work: (given): Outcome<TransitionPattern, CallFault> => {
+    const made = transition({
+      firstWidth: given.first_width,
+      firstDepth: given.first_depth,
+      secondWidth: given.second_width,
+      secondDepth: given.second_depth,
+      length: given.length,
+      sideways: given.sideways,
+      upright: given.upright,
+      shiftAcross: given.shift_across,
+      shiftUp: given.shift_up,
+      firstNeck: given.first_neck,
+      secondNeck: given.second_neck,
+      pocket: given.pocket,
+      flange: given.flange,
+    });
+    const pattern = askPattern(
+      made.panels.map((panel) => panel.piece),
+      given,
+    );
+    return pattern.ok ? done({ ...pattern.value, made }) : pattern;
+  },
+  result: ({ asked }) => asked,
+  steps: (pattern, { length }) => [...trueLengths(pattern.made, length), ...patternSteps(pattern)],
+  drawing: ({ pieces, made }, given) => {
+    const first = `${sayInches(given.first_width)} × ${sayInches(given.first_depth)}`;
+    const second = `${sayInches(given.second_width)} × ${sayInches(given.second_depth)}`;
+    const kind = made.offset.across === 0 && made.offset.up === 0 ? 'on centre' : 'offset';
+    return patternDrawing(`Transition ${first} to ${second}, ${kind}`, pieces);
+  },
+  cautions: (pattern) => [...patternCautions(pattern), ...slopeCautions(pattern.made.panels)],
+  sources: ['geometry', 'pittsburgh-how-to', 'sheet-shop-practice'],
+  examples: [
+    {
+      says: 'the area of the top of 20 × 12 to 14 × 8 in, 12 in long, on centre, without straight ends',
+      given: {
+        first_width: 20,
+        first_depth: 12,
+        second_width: 14,
+        second_depth: 8,
+        length: 12,
+        what: 'area',
+        first_neck: 0,
+        second_neck: 0,
+      },
+      gives: 1.4362,
+      tolerance: 0.0001,
+      source: 'geometry',
+    },
+    {
+      says: 'the left side of 24 × 10 to 16 × 8 in, 18 in long, flush right and flush bottom: its blank length',
+      given: {
+        first_width: 24,
+        first_depth: 10,
+        second_width: 16,
+        second_depth: 8,
+        length: 18,
+        part: 3,
+        what: 'length',
+        sideways: 'flush right',
+        upright: 'flush bottom',
+        first_neck: 0,
+        second_neck: 0,
+        flange: 0,
+      },
+      gives: 19.6977,
+      tolerance: 0.0001,
+      source: 'geometry',
+    },
+    {
+      says: 'how wide to shear the top of the same, with 1 in straight ends and 1 in pockets',
+      given: {
+        first_width: 24,
+        first_depth: 10,
+        second_width: 16,
+        second_depth: 8,
+        length: 18,
+        sideways: 'flush right',
+        upright: 'flush bottom',
+      },
+      gives: 26,
+      tolerance: 0.0001,
+      source: 'geometry',
+    },
+  ],
+});
+
+function trueLengths(made: Transition, length: Inches): readonly Step[] {
+  const panels = made.panels.map((panel): Step => {
+    const inward = Math.sqrt(Math.max(0, panel.slant ** 2 - length ** 2));
+    return {
+      label: `True length across the ${panel.name}`,
+      sum: slantSum(length, inward),
+      value: panel.slant,
+      unit: 'in',
+      source: 'geometry',
+    };
+  });
+  const { leftBottom, leftTop, rightBottom, rightTop } = made.corners;
+  const corner = (name: string, value: Inches): Step => ({
+    label: `Corner line, ${name}`,
+    sum: '√(length² + shift across² + shift up²)',
+    value,
+    unit: 'in',
+    source: 'geometry',
+  });
+  return [
+    ...panels,
+    corner('left bottom', leftBottom),
+    corner('left top', leftTop),
+    corner('right bottom', rightBottom),
+    corner('right top', rightTop),
+  ];
+}
+
+/** Past these slopes the air leaves the wall. */
+function slopeCautions(panels: readonly TransitionPanel[]): readonly Caution[] {
+  const steepest = panels.reduce((most, panel) => Math.max(most, panel.slope), 0);
+  if (steepest <= 20) return [];
+  const slope = figure(steepest, 1);
+  return steepest > 45
+    ? [
+        {
+          level: 'look',
+          sentence: `The steepest side slopes ${slope}°. The rules of one state allow at most 45°: make it longer.`,
+          source: 'state-rule-1346-0603',
+        },
+      ]
+    : [
+        {
+          level: 'look',
+          sentence: `The steepest side slopes ${slope}°. A city specification allows 20° in a run, and at equipment 30° entering and 45° leaving.`,
+          source: 'city-duct-specification',
+        },
+      ];
+}
