@@ -1,4 +1,6 @@
+import { airBranch, airEnlarge } from './air/branch.ts';
 import { airDensity } from './air/density.ts';
+import { airElbow, airMiter } from './air/elbow.ts';
 import { airCoefficient, airLength, airLoss } from './air/fitting.ts';
 import { airCompression, airFlex } from './air/flex.ts';
 import { airCapacity, airFriction } from './air/friction.ts';
@@ -15,6 +17,7 @@ import { areaDuct } from './area/duct.ts';
 import { blankBend } from './blank/bend.ts';
 import { blankLengthways } from './blank/length.ts';
 import { blankRectangular } from './blank/rectangular.ts';
+import { blankRectangularElbow } from './blank/rectangular-elbow.ts';
 import { blankRound } from './blank/round.ts';
 import { blankTransition } from './blank/transition.ts';
 import type { AnyTradeFunction } from './define.ts';
@@ -45,6 +48,7 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   blankLengthways,
   blankBend,
   blankTransition,
+  blankRectangularElbow,
   areaDuct,
   weightDuct,
   weightBlank,
@@ -77,6 +81,10 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   airVelocityPressure,
   airPitot,
   airLoss,
+  airElbow,
+  airMiter,
+  airBranch,
+  airEnlarge,
   airLength,
   airCoefficient,
   airTemperature,

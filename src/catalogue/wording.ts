@@ -45,6 +45,8 @@ export function wordFault(fault: CallFault): string {
       return `The block of ${plain(fault.argument)} has ${sayCount(fault.got, 'cell')}, but ${figure(fault.wanted)} belong together, one to each row. Point to the same rows in each column.`;
     case 'half_a_row':
       return `Row ${figure(fault.row)} has pieces but nothing in the ${plain(fault.argument)}. Fill that cell in, or make the pieces 0.`;
+    case 'half_a_pair':
+      return `Row ${figure(fault.row)} has something in the ${plain(fault.has)} but nothing in the ${plain(fault.lacks)}. Fill that cell in, or clear the row.`;
     case 'trade':
       return wordTradeFault(fault.fault);
     default:
@@ -83,6 +85,10 @@ export function wordTradeFault(fault: TradeFault): string {
       return `Made as ${quoted(fault.make)}, the duct has one kind of blank, so there is no part ${fault.part}. Use part 1.`;
     case 'no_such_piece':
       return `There is no part ${fault.part} in this fitting; its pieces are ${sayList(fault.parts, 'and')}. Choose one of these.`;
+    case 'mitre_too_sharp':
+      return `A mitre of ${sayValue(fault.angle, 'deg')} runs to a point far from the duct; at most ${sayValue(fault.most, 'deg')} can be laid out. Use the form "radius", or two elbows.`;
+    case 'radius_on_mitre':
+      return `A mitred elbow has a sharp throat, but there is a throat radius of ${sayValue(fault.radius, 'in')}. Clear it, or use the form "radius".`;
     case 'no_such_station':
       return `The ${fault.piece} has ${fault.most} ${fault.what}s, so there is no ${fault.what} ${fault.got}. Take a station from 1 to ${fault.most}; the working lists them.`;
     case 'no_gauge_row':
@@ -101,6 +107,12 @@ export function wordTradeFault(fault: TradeFault): string {
       return `At a depth of ${sayValue(fault.depth, 'in')} the friction of a ${figure(fault.diameter, 2)} in round duct would take a width of ${figure(fault.width, 2)} in, and shop duct is ${sayValue(fault.least, 'in')} to ${sayValue(fault.most, 'in')} wide. Choose another depth.`;
     case 'air_too_fast':
       return `${figure(fault.airflow, 0)} cfm would move at ${figure(fault.velocity, 0)} fpm, and air in duct stays under ${figure(fault.most)} fpm. Check the airflow, the friction rate and the size of the duct.`;
+    case 'no_elbow_row':
+      return `The table has no ${fault.make === 'smooth' ? 'smooth elbow' : `elbow of ${fault.make}`} with a radius of ${figure(fault.got)} diameters; it has ${sayList(fault.ratios, 'and')}. Choose one of these, or type a coefficient of your own into AIR.LOSS.`;
+    case 'branch_over_main':
+      return `The ${fault.what} of the branch is ${sayValue(fault.branch, fault.what === 'airflow' ? 'cfm' : 'in')}, more than the ${sayValue(fault.main, fault.what === 'airflow' ? 'cfm' : 'in')} of the main before it. Correct one of the two, or see whether they have changed places.`;
+    case 'not_larger':
+      return `The duct is said to open from ${sayValue(fault.small, 'in')} to ${sayValue(fault.large, 'in')}, which is smaller. For a step down use the coefficient of a reducer; for a step up change the two round.`;
     case 'longer_than_stretched':
       return `The flex is said to lie ${sayValue(fault.installed, 'ft')} long, but it measures only ${sayValue(fault.stretched, 'ft')} at full stretch. Correct one of the two, or see whether they have changed places.`;
     case 'no_flex_row':
@@ -114,6 +126,24 @@ export function wordTradeFault(fault: TradeFault): string {
       return `The room has a load of ${sayValue(fault.room, 'btuh')}, more than the ${sayValue(fault.house, 'btuh')} of the whole house. Correct one of the two, or see whether they have changed places.`;
     case 'no_leakage_class':
       return `The table of ${fault.edition} gives no class for ${fault.shape} duct that is ${fault.seal === 'unsealed' ? 'unsealed' : `sealed to ${quoted(fault.seal)}`}. Choose another sealing or edition, or type a class of your own into AIR.LEAKAGE.`;
+    case 'no_such_hanger':
+      return `The run hangs on ${sayCount(fault.hangers, 'hanger')}, so there is no number ${figure(fault.number)}. Ask for a lower number.`;
+    case 'no_hanger_row':
+      return `The table of hangers has no row for a ${fault.shape} duct of ${sayValue(fault.size, 'in')} ${fault.shape === 'round' ? 'across' : 'half way round'} at ${sayValue(fault.spacing, 'in')} between hangers. Nothing is guessed past its end: hang it closer, or add the row from your own copy of the duct standard.`;
+    case 'no_hanger_figure':
+      return `The row ${quoted(fault.row)} of the hangers has nothing in ${quoted(plain(fault.column))}. Fill that cell in, or ask for another part of the hanger.`;
+    case 'hanger_not_for_shape':
+      return `A hanger ${quoted(fault.hanger)} does not fit a ${fault.shape} duct. Choose ${fault.shape === 'round' ? '"half round", "full round" or "trapeze"' : '"pair", "cradle" or "trapeze"'}.`;
+    case 'drop_too_short':
+      return `A drop of ${sayValue(fault.drop, 'in')} leaves no room above the duct and its wrap: it must be at least ${sayCut(fault.least)}. Correct the drop, or say whether it goes to the top or to the middle of the duct.`;
+    case 'too_heavy':
+      return `${figure(fault.load, 1)} lb is more than anything in the table may carry; its strongest row takes ${figure(fault.most, 1)} lb. Hang the duct closer, share the load between more straps, or add a stronger row from your own copy of the duct standard.`;
+    case 'no_labor_unit':
+      return fault.hasBoth
+        ? `${quoted(fault.work)} has hours for each and a number in an hour, so nobody can tell which one counts. Clear one of the two cells.`
+        : `${quoted(fault.work)} has no labor unit. Fill in the hours for each, or how many are done in an hour.`;
+    case 'productive_over_paid':
+      return `${figure(fault.productive)} productive hours are more than the ${figure(fault.paid)} that are paid. Correct one of the two, or see whether they have changed places.`;
     case 'not_a_length':
       return `${quoted(fault.text)} cannot be read as a length. ${wordTapeFault(fault.text, fault.fault)}`;
     default:

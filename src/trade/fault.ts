@@ -39,6 +39,9 @@ export type TradeFault =
   | { readonly code: 'no_such_part'; readonly make: string; readonly part: number }
   /** `parts` names those there are: `1 (cheek)`. */
   | { readonly code: 'no_such_piece'; readonly part: number; readonly parts: readonly string[] }
+  /** Degrees. */
+  | { readonly code: 'mitre_too_sharp'; readonly angle: number; readonly most: number }
+  | { readonly code: 'radius_on_mitre'; readonly radius: Inches }
   | {
       readonly code: 'no_such_station';
       readonly piece: string;
@@ -78,6 +81,20 @@ export type TradeFault =
       readonly velocity: FeetPerMinute;
       readonly most: FeetPerMinute;
     }
+  | {
+      readonly code: 'no_elbow_row';
+      readonly make: string;
+      readonly got: number;
+      readonly ratios: readonly number[];
+    }
+  /** Airflows in cfm, diameters in inches. */
+  | {
+      readonly code: 'branch_over_main';
+      readonly what: 'airflow' | 'diameter';
+      readonly branch: number;
+      readonly main: number;
+    }
+  | { readonly code: 'not_larger'; readonly small: Inches; readonly large: Inches }
   | { readonly code: 'longer_than_stretched'; readonly installed: Feet; readonly stretched: Feet }
   /** Shares of compression, as 0.15. */
   | { readonly code: 'no_flex_row'; readonly got: number; readonly rows: readonly number[] }
@@ -89,4 +106,18 @@ export type TradeFault =
       readonly shape: string;
       readonly edition: number;
     }
+  | { readonly code: 'no_such_hanger'; readonly number: number; readonly hangers: number }
+  /** The size is the diameter of a round duct, or half way round a rectangular one. */
+  | {
+      readonly code: 'no_hanger_row';
+      readonly shape: string;
+      readonly size: Inches;
+      readonly spacing: Inches;
+    }
+  | { readonly code: 'no_hanger_figure'; readonly row: string; readonly column: string }
+  | { readonly code: 'hanger_not_for_shape'; readonly hanger: string; readonly shape: string }
+  | { readonly code: 'drop_too_short'; readonly drop: Inches; readonly least: Inches }
+  | { readonly code: 'too_heavy'; readonly load: number; readonly most: number }
+  | { readonly code: 'no_labor_unit'; readonly work: string; readonly hasBoth: boolean }
+  | { readonly code: 'productive_over_paid'; readonly productive: number; readonly paid: number }
   | { readonly code: 'not_a_length'; readonly text: string; readonly fault: TapeFault };

@@ -8,6 +8,11 @@ import { ductArea } from '../../src/trade/area/duct.ts';
 import { bend, printedRule } from '../../src/trade/blank/bend.ts';
 import { netArea } from '../../src/trade/blank/piece.ts';
 import { type Make, rectangularParts } from '../../src/trade/blank/rectangular.ts';
+import {
+  type ElbowForm,
+  type RectangularElbow,
+  rectangularElbow,
+} from '../../src/trade/blank/rectangular-elbow.ts';
 import { type MeasuredAt, roundBlank } from '../../src/trade/blank/round.ts';
 import { type Transition, transition } from '../../src/trade/blank/transition.ts';
 import {
@@ -126,6 +131,34 @@ function panelOf(made: Transition, name: string) {
 const areaOfPanels = (made: Transition) =>
   made.panels.reduce((sum, panel) => sum + 144 * netArea(panel.piece), 0);
 
+function elbow(
+  width: number,
+  depth: number,
+  throatRadius: number,
+  angle: number,
+  form: ElbowForm = 'radius',
+) {
+  const none = inches(0);
+  const outcome = rectangularElbow({
+    form,
+    width: inches(width),
+    depth: inches(depth),
+    angle,
+    throatRadius: inches(throatRadius),
+    firstNeck: none,
+    secondNeck: none,
+    pocket: none,
+    flange: none,
+    divisions: 24,
+  });
+  if (!outcome.ok) throw new Error(outcome.fault.code);
+  return outcome.value;
+}
+
+function cheekArea({ pieces: [cheek] }: RectangularElbow): number {
+  return cheek === undefined ? Number.NaN : 144 * netArea(cheek);
+}
+
 const sixRound: DuctSection = { shape: 'round', diameter: inches(6) };
 const twentyByEight: DuctSection = { shape: 'rectangular', width: inches(20), depth: inches(8) };
 const aFoot = inches(12);
@@ -206,6 +239,19 @@ const proofs: Readonly<Record<string, Proof>> = {
     return [leftBottom, leftTop, rightBottom, rightTop];
   },
   RT8: () => areaOfPanels(flushTransition),
+  RE1a: () => elbow(12, 8, 6, 90).throatLength,
+  RE1b: () => elbow(12, 8, 6, 90).heelLength,
+  RE1c: () => cheekArea(elbow(12, 8, 6, 90)),
+  RE2a: () => elbow(20, 10, 10, 45).throatLength,
+  RE2b: () => elbow(20, 10, 10, 45).heelLength,
+  RE2c: () => cheekArea(elbow(20, 10, 10, 45)),
+  RE2d: () =>
+    elbow(20, 10, 10, 45).pieces.reduce((sum, piece) => sum + 144 * piece.pieces * netArea(piece), 0),
+  // The mitre line of a square pipe that turns square is the diagonal of its side: throat corner to heel corner.
+  RE3: () => {
+    const { heelLength } = elbow(3, 3, 0, 90, 'mitred');
+    return Math.hypot(3, heelLength / 2);
+  },
   PL1: () => blanks('one piece', 20, 24, 1, 0.25),
   WT1: () => ductArea(sixRound, aFoot).area,
   WT2: () => weightOfAFoot(sixRound),
@@ -258,7 +304,7 @@ const notYet: readonly NotYet[] = [
         'EL19',
         'EL20',
       ],
-      ...['RE1a', 'RE1b', 'RE1c', 'RE2a', 'RE2b', 'RE2c', 'RE2d', 'RE3', 'WT8'],
+      ...['WT8'],
     ],
   },
   { why: 'No function lays out an offset yet.', ids: ['OF1', 'OF2', 'OF3', 'OF4', 'OF5', 'OF6'] },

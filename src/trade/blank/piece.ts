@@ -89,9 +89,12 @@ export function stripsOf(piece: Piece): readonly SeamStrip[] {
     const atEnd = cornerOf(side, after);
     const outer = side.spots.map((at, place) => {
       const [from, to] = [side.spots[place - 1], side.spots[place + 1]];
-      if (from === undefined)
-        return atStart.isNotch ? moved(at, normal(at, to ?? at), side.added) : atStart.meet;
-      if (to === undefined) return atEnd.isNotch ? moved(at, normal(from, at), side.added) : atEnd.meet;
+      if (from === undefined && !atStart.isNotch) return atStart.meet;
+      if (to === undefined && !atEnd.isNotch) return atEnd.meet;
+      const outward = arcNormal(at, side);
+      if (outward) return moved(at, outward, side.added);
+      if (from === undefined) return moved(at, normal(at, to ?? at), side.added);
+      if (to === undefined) return moved(at, normal(from, at), side.added);
       return meetOf(at, normal(from, at), side.added, normal(at, to), side.added);
     });
     return { side, outer, isNotched: atStart.isNotch };
@@ -177,6 +180,19 @@ function normal(from: Spot, to: Spot): Spot {
   return spot((to.up - from.up) / length, -(to.across - from.across) / length);
 }
 
+/** Outward where a point lies on an arc of its side: along the radius. */
+function arcNormal(at: Spot, side: Side): Spot | null {
+  const arc = side.arcs?.find(
+    ({ centre, radius }) => Math.abs(distance(centre, at) - radius) < 1e-9 * Math.max(1, radius),
+  );
+  if (!arc) return null;
+  const sign = arc.to > arc.from ? 1 : -1;
+  return spot(
+    (sign * (at.across - arc.centre.across)) / arc.radius,
+    (sign * (at.up - arc.centre.up)) / arc.radius,
+  );
+}
+
 function onArc(centre: Spot, radius: number, angle: number): Spot {
   const turn = (angle * Math.PI) / 180;
   return spot(centre.across + radius * Math.cos(turn), centre.up + radius * Math.sin(turn));
@@ -189,8 +205,9 @@ function arcLength({ radius, from, to }: Arc): number {
 /** How many chords of the side lie on the arc. */
 function chordsOf({ centre, radius, from, to }: Arc, side: Side): number {
   const [start, end] = [onArc(centre, radius, from), onArc(centre, radius, to)];
-  const first = side.spots.findIndex((at) => distance(at, start) < 1e-9);
-  const last = side.spots.findLastIndex((at) => distance(at, end) < 1e-9);
+  const spots = tidyLine(side.spots);
+  const first = spots.findIndex((at) => distance(at, start) < 1e-9);
+  const last = spots.findLastIndex((at) => distance(at, end) < 1e-9);
   return Math.max(1, last - first);
 }
 
