@@ -19,6 +19,7 @@ export type InchesOfWater = Quantity<'inwg'>;
 export type FrictionRate = Quantity<'inwgPer100Ft'>;
 export type Fahrenheit = Quantity<'degF'>;
 export type BtuPerHour = Quantity<'btuh'>;
+export type Money = Quantity<'money'>;
 
 // The makers are the only places where a bare number is given its unit, hence the casts.
 export const inches = (value: number): Inches => value as Inches;
@@ -35,6 +36,7 @@ export const inchesOfWater = (value: number): InchesOfWater => value as InchesOf
 export const frictionRate = (value: number): FrictionRate => value as FrictionRate;
 export const fahrenheit = (value: number): Fahrenheit => value as Fahrenheit;
 export const btuPerHour = (value: number): BtuPerHour => value as BtuPerHour;
+export const money = (value: number): Money => value as Money;
 
 export const inchesFromFeet = (length: Feet): Inches => inches(length * 12);
 export const feetFromInches = (length: Inches): Feet => feet(length / 12);

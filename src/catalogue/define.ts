@@ -7,7 +7,18 @@ import type { SourceId } from './sources.ts';
 import type { Caution, Step } from './working.ts';
 
 /** The families of trade functions; topics have the same names in every folder tree. */
-export const families = ['BLANK', 'AREA', 'WEIGHT', 'GAUGE', 'WRAP', 'SEAL', 'AIR', 'TAPE'] as const;
+export const families = [
+  'BLANK',
+  'AREA',
+  'WEIGHT',
+  'GAUGE',
+  'WRAP',
+  'SEAL',
+  'AIR',
+  'HANG',
+  'PRICE',
+  'TAPE',
+] as const;
 export type Family = (typeof families)[number];
 
 /** A call with known answer, kept beside the function: manual, help and tests all use it. */

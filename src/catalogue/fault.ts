@@ -57,4 +57,11 @@ export type CallFault =
       readonly wanted: number;
     }
   | { readonly code: 'half_a_row'; readonly argument: string; readonly row: number }
+  /** Of two lists that belong together, one has something in a row and the other has nothing. */
+  | {
+      readonly code: 'half_a_pair';
+      readonly row: number;
+      readonly has: string;
+      readonly lacks: string;
+    }
   | { readonly code: 'trade'; readonly fault: TradeFault };

@@ -1,5 +1,6 @@
-import { type Inches, inches } from '../base/quantity.ts';
+import { type Inches, inches, money } from '../base/quantity.ts';
 import { type Unit, units } from '../base/unit.ts';
+import { toCents } from '../trade/price/cents.ts';
 import { writeTape } from '../trade/tape/write.ts';
 import { wholeWithin } from '../trade/whole.ts';
 
@@ -25,6 +26,7 @@ export function sayFeet(length: Inches): string {
 
 /** A value with its unit, for sentences. A length that lies on a mark of the tape is shown as the tape shows it. */
 export function sayValue(value: number, unit: Unit): string {
+  if (unit === 'money') return sayMoney(value);
   if (unit === 'percent') return `${figure(value * 100)} %`;
   if (unit === 'in' && wholeWithin(value * 64) !== null) {
     return writeTape(inches(value), { denominator: 64, round: 'nearest', feet: false });
@@ -32,6 +34,13 @@ export function sayValue(value: number, unit: Unit): string {
   const { label } = units[unit];
   if (unit === 'gauge') return `${figure(value)} ga`;
   return label === '' ? figure(value) : `${figure(value)} ${label}`;
+}
+
+/** An amount to the cent: `$1,340.63`. */
+export function sayMoney(amount: number): string {
+  const cents = toCents(money(amount));
+  const text = Math.abs(cents).toFixed(2);
+  return `${cents < 0 ? '−' : ''}$${text.replace(/\B(?=(\d{3})+\.)/g, ',')}`;
 }
 
 /** `1 piece`, `4 pieces`. */

@@ -311,6 +311,26 @@ export const sources = {
     place: '100 × C × velocity pressure ÷ friction rate',
     status: 'exact formula, worked here',
   },
+  'elbow-table': {
+    title: 'Duct design manual of the contractors association, 4th ed.',
+    place: 'table A-7 A to C, with notes 1 and 2',
+    status: 'read at source',
+  },
+  'branch-formula': {
+    title: 'Open fluid library, diverging branch after an industry technical paper of 2009',
+    place: 'made for sharp pipe branches',
+    status: 'library run here',
+  },
+  'branch-textbook': {
+    title: 'Manual of a general equation solver, after a ducted-air textbook of 2017',
+    place: '45° branch, flow 0.7, area 0.5: 0.7893 on the main velocity',
+    status: 'read at source',
+  },
+  'sudden-enlargement': {
+    title: 'Momentum theory of a sudden enlargement',
+    place: 'C = (1 − A₁/A₂)² on the small side',
+    status: 'exact formula, worked here',
+  },
   'sizing-example': {
     title: 'Duct sizing example of the contractors association',
     place: '0.50 less 0.31 leaves 0.19 in. w.g.; 65 + 190 = 255 ft',
@@ -420,6 +440,149 @@ export const sources = {
     title: 'Project specification of a city, section 15890',
     place: 'p. 3-5: throat radius of 3/4 of the width; slopes of transitions',
     status: 'read at source',
+  },
+  'work-specification': {
+    title: 'Standard work specifications for homes, 2017 and 2020',
+    place:
+      '3.1601.3 and 6.0101.1g: metal duct every 10 ft on strap 1/2 in wide of 18 ga, flex every 4 ft on strap 1 1/2 in wide',
+    status: 'read at source',
+  },
+  'flex-standard-2010': {
+    title: 'Flexible duct standard of its makers, 5th ed. 2010, in a guide of a national laboratory',
+    place: '4.6: supports at most 4 ft apart, sag at most 1/2 in for each foot, strap at least 1 1/2 in wide',
+    status: 'read at source',
+  },
+  'flex-standard-older': {
+    title: 'Flexible duct standard of its makers, 4th ed.',
+    place: 'supports at most 5 ft apart',
+    status: 'from memory, not verified',
+  },
+  'duct-standard-1995-flex': {
+    title: 'Duct construction standard of 1995, copy of a page',
+    place: 'S3.36: flex at least every 10 ft, strap 1 in wide',
+    status: 'read at source',
+  },
+  'duct-standard-spacing': {
+    title: 'Metal duct construction standard, hanger tables',
+    place: 'round duct at most every 12 ft, rectangular every 10 ft',
+    status: 'from memory, not verified',
+  },
+  'duct-standard-2005': {
+    title: 'Metal duct construction standard of 2005, third-party copy',
+    place:
+      '4.1: a support within 2 ft of each elbow and 4 ft of each branch; upper attachments carry at most 1/4 of their failure load',
+    status: 'read at source',
+  },
+  'dwelling-code-2018-hangers': {
+    title: 'Residential code of 2018, copy of a page',
+    place: 'M1601.4.4: metal duct is supported by the duct standard, factory-made duct as its maker says',
+    status: 'read at source',
+  },
+  'dwelling-code-older-hangers': {
+    title: 'Residential code of 2003 to 2012, M1601',
+    place: 'metal duct every 10 ft, on strap 1/2 in wide of 18 ga or on 12 ga wire',
+    status: 'from memory, not verified',
+  },
+  'mechanical-code-older-hangers': {
+    title: 'Mechanical code, older editions, 603.10',
+    place: 'every 10 ft, or 12 ft by some editions',
+    status: 'from memory, not verified',
+  },
+  'riser-note': {
+    title: 'Contractor note on hanging duct',
+    place: 'risers held every one or two storeys, 12 to 24 ft',
+    status: 'quoted by a secondary source',
+  },
+  'flex-riser': {
+    title: 'Upright flex',
+    place: 'a support at least every 6 ft',
+    status: 'from memory, not verified',
+  },
+  'section-hanging': {
+    title: 'Trade articles on duct supports',
+    place:
+      '4 ft sections hung every 8 ft, 5 ft sections every 10 ft; never more than two joints between hangers',
+    status: 'quoted by a secondary source',
+  },
+  'hanger-table': {
+    title: 'The table of hangers on the Allowances sheet',
+    place: 'sizes remembered from the duct standard, to be replaced from the shop’s own copy',
+    status: 'from memory, not verified',
+  },
+  'strap-article': {
+    title: 'Strap article of a duct shop',
+    place: 'at 5 ft, 1 in strap of 22 ga to 144 in round the duct, of 20 ga to 192 in',
+    status: 'quoted by a secondary source',
+  },
+  'hanger-practice': {
+    title: 'Custom of installers',
+    place: '1 to 2 in turned under; a hanger at each end that hangs free',
+    status: 'common practice, no source',
+  },
+  'price-arithmetic': {
+    title: 'Arithmetic of prices',
+    place: 'exact formula, worked step by step',
+    status: 'exact formula, worked here',
+  },
+  'markup-article-2024': {
+    title: 'Trade journal, 25 April 2024',
+    place: 'a cost of 100 at 20 %: 120 by markup, 125 by margin',
+    status: 'read at source',
+  },
+  'margin-article-2026': {
+    title: 'Article of an accounting firm, January 2026',
+    place: 'a cost of 80,000 at 20 %: 96,000 by markup, 100,000 by margin',
+    status: 'read at source',
+  },
+  'overhead-guide': {
+    title: 'Builders guide on overhead and markup',
+    place: '300,000 of 2,000,000 is 15 %; 100,000 with 15 % and 10 % is 126,500; usual net profit 10 to 20 %',
+    status: 'read at source',
+  },
+  'overhead-per-hour': {
+    title: 'Trade journal of landscapers',
+    place: 'yearly overhead over yearly productive hours, added to the hourly rate',
+    status: 'read at source',
+  },
+  'several-overheads': {
+    title: 'Encyclopedia of building and remodeling',
+    place: 'a rate of its own for materials, equipment, subcontracts and labor',
+    status: 'read at source',
+  },
+  'break-even': {
+    title: 'Training page on overhead',
+    place: 'break-even sales are overhead over gross margin',
+    status: 'read at source',
+  },
+  'payroll-taxes': {
+    title: 'Payroll summary of 2024, and summaries of the tax office text',
+    place: 'employer 7.65 %; federal unemployment 6.0 % of the first 7,000 less 5.4 %',
+    status: 'quoted by a secondary source',
+  },
+  'compensation-2022': {
+    title: 'Federal compensation statistics, June 2022, construction',
+    place: '43.56 an hour in all on wages of 30.39',
+    status: 'quoted by a secondary source',
+  },
+  'labor-units': {
+    title: 'The table of labor units on the Allowances sheet',
+    place: 'no published table was reached; time your own work',
+    status: 'from memory, not verified',
+  },
+  'waste-from-memory': {
+    title: 'Waste on sheet metal',
+    place: '10 to 20 % for seams, cleats, offcuts and hangers',
+    status: 'from memory, not verified',
+  },
+  'sales-tax-guides': {
+    title: 'Sales-tax guides for contractors',
+    place: 'in most states the contractor pays tax when buying; rules differ',
+    status: 'quoted by a secondary source',
+  },
+  cents: {
+    title: 'Custom of invoices',
+    place: 'half a cent goes up',
+    status: 'common practice, no source',
   },
 } as const satisfies Record<string, Source>;
 

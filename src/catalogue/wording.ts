@@ -89,6 +89,16 @@ export function wordTradeFault(fault: TradeFault): string {
       return `A mitre of ${sayValue(fault.angle, 'deg')} runs to a point far from the duct; at most ${sayValue(fault.most, 'deg')} can be laid out. Use the form "radius", or two elbows.`;
     case 'radius_on_mitre':
       return `A mitred elbow has a sharp throat, but there is a throat radius of ${sayValue(fault.radius, 'in')}. Clear it, or use the form "radius".`;
+    case 'offset_needs':
+      return fault.form === 'angled'
+        ? `An angled offset needs its length or the angle of its two elbows. Fill in one of them.`
+        : `The form ${quoted(fault.form)} needs the length of the offset along the duct. Fill it in.`;
+    case 'offset_has_angle':
+      return `The form ${quoted(fault.form)} is laid out by its length, so an angle has no place in it. Clear the angle, or use the form "angled".`;
+    case 'offset_has_both':
+      return `Length (${sayValue(fault.length, 'in')}) and angle (${sayValue(fault.angle, 'deg')}) are both given, and either follows from the other. Clear one of them.`;
+    case 'offset_too_tight':
+      return `In ${sayValue(fault.length, 'in')} the duct cannot sweep over: its inner arc would have no radius. Make it at least ${sayCut(fault.least)} long, or use the form "angled".`;
     case 'no_such_station':
       return `The ${fault.piece} has ${fault.most} ${fault.what}s, so there is no ${fault.what} ${fault.got}. Take a station from 1 to ${fault.most}; the working lists them.`;
     case 'no_gauge_row':

@@ -42,6 +42,10 @@ export type TradeFault =
   /** Degrees. */
   | { readonly code: 'mitre_too_sharp'; readonly angle: number; readonly most: number }
   | { readonly code: 'radius_on_mitre'; readonly radius: Inches }
+  | { readonly code: 'offset_needs'; readonly form: string }
+  | { readonly code: 'offset_has_angle'; readonly form: string }
+  | { readonly code: 'offset_has_both'; readonly length: Inches; readonly angle: number }
+  | { readonly code: 'offset_too_tight'; readonly length: Inches; readonly least: Inches }
   | {
       readonly code: 'no_such_station';
       readonly piece: string;
