@@ -42,7 +42,16 @@ export const airLoss = defineFunction({
     'pressure drop of a fitting',
   ],
   gives: { label: 'Loss', unit: 'inwg' },
-  arguments: { coefficient, velocity: fittingVelocity, ...airArguments },
+  arguments: {
+    coefficient: quantity('ratio', {
+      says: 'the loss coefficient C of the fitting',
+      least: -1,
+      most: 200,
+      why: 'air that passes a branch may win a little pressure, and even a nearly closed damper stays under 200',
+    }),
+    velocity: fittingVelocity,
+    ...airArguments,
+  },
   work: (given) => {
     const air = airOf(given);
     return done({ air, ...fittingLoss(given.coefficient, given.velocity, air) });
