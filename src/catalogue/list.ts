@@ -16,6 +16,7 @@ import { airPitot, airVelocityPressure } from './air/velocity-pressure.ts';
 import { areaDuct } from './area/duct.ts';
 import { blankBend } from './blank/bend.ts';
 import { blankLengthways } from './blank/length.ts';
+import { blankOffset } from './blank/offset.ts';
 import { blankRectangular } from './blank/rectangular.ts';
 import { blankRectangularElbow } from './blank/rectangular-elbow.ts';
 import { blankRound } from './blank/round.ts';
@@ -49,6 +50,7 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   blankBend,
   blankTransition,
   blankRectangularElbow,
+  blankOffset,
   areaDuct,
   weightDuct,
   weightBlank,

@@ -83,6 +83,16 @@ export function wordTradeFault(fault: TradeFault): string {
       return `A tap ${sayValue(fault.across, 'in')} across does not fit on a round trunk of ${sayValue(fault.trunk, 'in')}. Take a smaller tap or a larger trunk; for the flat side of a rectangular trunk leave the trunk diameter blank.`;
     case 'no_such_part':
       return `Made as ${quoted(fault.make)}, the duct has one kind of blank, so there is no part ${fault.part}. Use part 1.`;
+    case 'no_taper':
+      return `The ends are ${sayValue(fault.first, 'in')} and ${sayValue(fault.second, 'in')}, which is no taper but a straight pipe. Lay it out as a pipe, or correct one of the two.`;
+    case 'too_few_divisions':
+      return `With ${fault.got} divisions the steps are too coarse for so short a fitting. Choose more divisions, or step off chords.`;
+    case 'radius_inside_elbow':
+      return `A radius of ${sayValue(fault.radius, 'in')} to the middle of the elbow would cross itself in the throat. Take ${sayInches(fault.least)} or more.`;
+    case 'too_few_gores':
+      return `An elbow of ${figure(fault.angle)}° in ${sayCount(fault.pieces, 'piece')} would need a joint that turns more than 90°. Take ${fault.least} pieces or more.`;
+    case 'tap_past_the_trunk':
+      return `The branch reaches ${sayValue(fault.reach, 'in')} from the middle of the trunk, past its wall at ${sayValue(fault.trunkRadius, 'in')}. Take a smaller branch, a larger trunk or less off centre; for a flat wall leave the trunk blank.`;
     case 'no_such_piece':
       return `There is no part ${fault.part} in this fitting; its pieces are ${sayList(fault.parts, 'and')}. Choose one of these.`;
     case 'mitre_too_sharp':

@@ -37,6 +37,18 @@ export type TradeFault =
   | { readonly code: 'piece_longer_than_roll'; readonly cut: Inches; readonly rollLength: Inches }
   | { readonly code: 'tap_wider_than_trunk'; readonly across: Inches; readonly trunk: Inches }
   | { readonly code: 'no_such_part'; readonly make: string; readonly part: number }
+  | { readonly code: 'no_taper'; readonly first: Inches; readonly second: Inches }
+  | { readonly code: 'too_few_divisions'; readonly got: number }
+  | { readonly code: 'radius_inside_elbow'; readonly radius: Inches; readonly least: Inches }
+  /** The angle in degrees. */
+  | {
+      readonly code: 'too_few_gores';
+      readonly pieces: number;
+      readonly angle: number;
+      readonly least: number;
+    }
+  /** `reach` is the farthest side of the branch, from the middle of the trunk. */
+  | { readonly code: 'tap_past_the_trunk'; readonly reach: Inches; readonly trunkRadius: Inches }
   /** `parts` names those there are: `1 (cheek)`. */
   | { readonly code: 'no_such_piece'; readonly part: number; readonly parts: readonly string[] }
   /** Degrees. */

@@ -6,6 +6,7 @@ import {
 } from '../../src/base/quantity.ts';
 import { ductArea } from '../../src/trade/area/duct.ts';
 import { bend, printedRule } from '../../src/trade/blank/bend.ts';
+import { type OffsetForm, offset } from '../../src/trade/blank/offset.ts';
 import { netArea } from '../../src/trade/blank/piece.ts';
 import { type Make, rectangularParts } from '../../src/trade/blank/rectangular.ts';
 import {
@@ -159,6 +160,31 @@ function cheekArea({ pieces: [cheek] }: RectangularElbow): number {
   return cheek === undefined ? Number.NaN : 144 * netArea(cheek);
 }
 
+const offsetOf = (form: OffsetForm, shift: number, length: number | null, angle: number | null) => {
+  const outcome = offset({
+    form,
+    width: inches(8),
+    depth: inches(8),
+    shift: inches(shift),
+    length: length === null ? null : inches(length),
+    angle,
+    firstNeck: inches(0),
+    secondNeck: inches(0),
+    pocket: inches(0),
+    flange: inches(0),
+    divisions: 12,
+  });
+  if (!outcome.ok) throw new Error(outcome.fault.code);
+  return outcome.value;
+};
+
+const ogee = (length: number, shift: number) => offsetOf('ogee', shift, length, null);
+
+function angledOffset(shift: number, angle: number): readonly number[] {
+  const { travel, run, turn } = offsetOf('angled', shift, null, angle);
+  return [travel, run, turn / 2];
+}
+
 const sixRound: DuctSection = { shape: 'round', diameter: inches(6) };
 const twentyByEight: DuctSection = { shape: 'rectangular', width: inches(20), depth: inches(8) };
 const aFoot = inches(12);
@@ -252,6 +278,12 @@ const proofs: Readonly<Record<string, Proof>> = {
     const { heelLength } = elbow(3, 3, 0, 90, 'mitred');
     return Math.hypot(3, heelLength / 2);
   },
+  OF1: () => ogee(24, 8).radius ?? Number.NaN,
+  OF2: () => ogee(24, 8).turn,
+  OF3: () => ogee(24, 8).travel,
+  OF4: () => [ogee(18, 4).radius ?? Number.NaN, ogee(18, 4).turn, ogee(18, 4).travel],
+  OF5: () => angledOffset(10, 45),
+  OF6: () => angledOffset(10, 30),
   PL1: () => blanks('one piece', 20, 24, 1, 0.25),
   WT1: () => ductArea(sixRound, aFoot).area,
   WT2: () => weightOfAFoot(sixRound),
@@ -307,7 +339,6 @@ const notYet: readonly NotYet[] = [
       ...['WT8'],
     ],
   },
-  { why: 'No function lays out an offset yet.', ids: ['OF1', 'OF2', 'OF3', 'OF4', 'OF5', 'OF6'] },
   {
     why: 'No function lays out a saddle or the hole for it yet.',
     ids: [
