@@ -103,7 +103,7 @@ export const job: Form = form({
       words('published, geometry or shop'),
     ),
     emptyLine,
-    line(heading('How it stands'), heading('Figure'), heading('What it says')),
+    line(heading('How it stands')),
     line(
       words('Pieces'),
       figured('COUNTA(Pieces!A2:A9)', count),
