@@ -25,6 +25,20 @@ export function* cellsOf(sheet: Sheet): Generator<{ readonly address: CellAddres
   }
 }
 
+/** Every cell that is there inside a range, row by row. */
+export function* cellsIn(
+  sheet: Sheet,
+  { from, to }: CellRange,
+): Generator<{ readonly address: CellAddress; readonly cell: Cell }> {
+  for (let row = from.row; row <= Math.min(to.row, sheet.rows.length - 1); row += 1) {
+    const cells = sheet.rows[row] ?? [];
+    for (let column = from.column; column <= Math.min(to.column, cells.length - 1); column += 1) {
+      const cell = cells[column];
+      if (cell) yield { address: { row, column }, cell };
+    }
+  }
+}
+
 /** The same sheet with one cell replaced; null clears it. The sheet grows where it must. */
 export function withCell(sheet: Sheet, address: CellAddress, cell: Cell | null): Sheet {
   const rows: Row[] = [...sheet.rows];
