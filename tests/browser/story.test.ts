@@ -95,7 +95,7 @@ describe('the first working day', () => {
     await demo.cell('G7').click();
     const caution = demo.working.getByText('not the rated R 8.3 at 2.25 in');
     await expect.poll(() => caution.textContent()).toMatch(/R 6\.4/);
-    await expect.poll(() => demo.shows('H7')).toMatch(/^! look: by geometry/);
+    await expect.poll(() => demo.shows('H7')).toMatch(/^!look: by geometry/);
   });
 });
 
