@@ -21,7 +21,7 @@ export function wordFault(fault: CallFault): string {
       return `The ${plain(fault.argument)} is ${figure(fault.got)}, but it counts whole things. Type a whole number.`;
     case 'out_of_range': {
       const limits = `${sayValue(fault.least, fault.unit)} to ${sayValue(fault.most, fault.unit)}`;
-      return `The ${plain(fault.argument)} is ${sayValue(fault.got, fault.unit)}. It must be ${limits}, because ${fault.why}. Check the number and its unit.`;
+      return `The ${plain(fault.argument)} is ${closed(sayValue(fault.got, fault.unit))} It must be ${limits}, because ${fault.why}. Check the number and its unit.`;
     }
     case 'not_a_choice':
       return `The ${plain(fault.argument)} is ${quoted(fault.got)}. It must be ${sayList(fault.choices.map(choiceText))}. Choose one of these.`;
@@ -75,6 +75,25 @@ export function wordTradeFault(fault: TradeFault): string {
       return `A cut of ${sayValue(fault.cut, 'in')} does not go round: the bare duct is ${figure(fault.perimeter, 2)} in round and the lap takes ${sayValue(fault.lap, 'in')}. Cut longer than ${sayInches(inches(fault.perimeter + fault.lap))}.`;
     case 'squeezed_past_half':
       return `This cut would squeeze the wrap to ${figure(fault.left, 2)} in, less than half of its ${sayValue(fault.thickness, 'in')}. No R is published for that, and cold metal would sweat. Cut at least ${sayCut(fault.leastCut)}.`;
+    case 'left_over_thickness':
+      return `${quoted(fault.wrap)} is ${sayValue(fault.thickness, 'in')} thick out of the package, so it cannot be ${sayValue(fault.left, 'in')} thick on the duct. Correct the thickness, or name another wrap.`;
+    case 'left_under_half':
+      return `${quoted(fault.wrap)} would be squeezed from ${sayValue(fault.thickness, 'in')} to ${sayValue(fault.left, 'in')}, less than half. No R is published for that, and cold metal would sweat. Leave at least ${sayValue(inches(fault.thickness / 2), 'in')}.`;
+    case 'past_the_fit':
+      return `The wrap would have ${figure(fault.density, 2)} lb/cu ft on the duct, and its conductivity is known from ${figure(fault.least)} to ${figure(fault.most)} lb/cu ft only. Correct the density, or use the method "two figures".`;
+    case 'needs_density':
+      return 'The method "density" needs the density of the wrap out of its package, as the data sheet prints it. Fill it in, or use the method "two figures".';
+    case 'no_wrap_so_thick':
+      return `Nothing under ${figure(fault.thickness, 1)} in of wrap would stay dry, and none is thicker than ${sayValue(fault.most, 'in')}. The air around is too humid for so cold a duct: dry that air, move the duct, or run it warmer.`;
+    case 'no_code_row':
+      return `Of ${quoted(fault.table)} no row is held for ${fault.what}; held are ${sayList(
+        fault.rows.map((row) => quoted(row)),
+        'and',
+      )}. Nothing is guessed beside them: ask which code is law where the duct will hang, and type its figure into the cell.`;
+    case 'needs_for_table':
+      return fault.what === 'zone'
+        ? `For this place ${quoted(fault.table)} goes by the climate zone, 1 to 8. Fill the zone in; the code has a map of them.`
+        : `For this place ${quoted(fault.table)} goes by the difference between the air in the duct and its surroundings. Fill the difference in.`;
     case 'flange_over_roll':
       return `A flange of ${sayValue(fault.flange, 'in')} leaves nothing of a roll ${sayValue(fault.rollWidth, 'in')} wide to cover the duct. Make the flange 0 when it is extra to the roll width, or correct the width in the wrap's row.`;
     case 'piece_longer_than_roll':
@@ -217,6 +236,11 @@ function placeIn(text: string, at: number): string {
 function numberAdvice(unit: Unit): string {
   if (unit === 'in' || unit === 'ft') return 'For a length written as text use TAPE.READ.';
   return 'Type digits only, without the unit.';
+}
+
+/** Ends a sentence, once only: `10 in. w.g.` ends in a point already. */
+function closed(sentence: string): string {
+  return sentence.endsWith('.') ? sentence : `${sentence}.`;
 }
 
 function plain(argument: string): string {

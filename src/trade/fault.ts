@@ -33,6 +33,25 @@ export type TradeFault =
       /** The shortest cut that still leaves half of the thickness. */
       readonly leastCut: Inches;
     }
+  | {
+      readonly code: 'left_over_thickness' | 'left_under_half';
+      readonly wrap: string;
+      readonly left: Inches;
+      readonly thickness: Inches;
+    }
+  /** Outside of the densities that a conductivity was fitted to, lb/cu ft. */
+  | { readonly code: 'past_the_fit'; readonly density: number; readonly least: number; readonly most: number }
+  | { readonly code: 'needs_density' }
+  | { readonly code: 'no_wrap_so_thick'; readonly thickness: Inches; readonly most: Inches }
+  /** A code says nothing of this; `rows` are those that are held. */
+  | {
+      readonly code: 'no_code_row';
+      readonly table: string;
+      readonly what: string;
+      readonly rows: readonly string[];
+    }
+  /** The table goes by a figure that was left out. */
+  | { readonly code: 'needs_for_table'; readonly table: string; readonly what: 'zone' | 'difference' }
   | { readonly code: 'flange_over_roll'; readonly flange: Inches; readonly rollWidth: Inches }
   | { readonly code: 'piece_longer_than_roll'; readonly cut: Inches; readonly rollLength: Inches }
   | { readonly code: 'tap_wider_than_trunk'; readonly across: Inches; readonly trunk: Inches }

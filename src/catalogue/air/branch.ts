@@ -27,8 +27,8 @@ export const airBranch = defineFunction({
   arguments: {
     main_airflow: airflowArgument('the airflow in the trunk before the branch'),
     branch_airflow: airflowArgument('the airflow that goes off'),
-    main: sizeArgument('the inside diameter of the trunk'),
-    branch: sizeArgument('the inside diameter of the branch'),
+    main_diameter: sizeArgument('the inside diameter of the trunk'),
+    branch_diameter: sizeArgument('the inside diameter of the branch'),
     angle: optional(
       quantity('deg', {
         says: 'the angle between the branch and the way on',
@@ -44,7 +44,7 @@ export const airBranch = defineFunction({
       'branch',
       'the branch loses most',
     ),
-    on: optional(
+    velocity_of: optional(
       choice(['main', 'branch'], {
         says: 'the velocity that the coefficient shall belong to: of the trunk before the branch, or of the branch',
       }),
@@ -55,13 +55,13 @@ export const airBranch = defineFunction({
   work: (given): Outcome<BranchOnVelocity, CallFault> => {
     const found = fromTrade(
       branchCoefficient(
-        { airflow: given.main_airflow, diameter: given.main },
-        { airflow: given.branch_airflow, diameter: given.branch, angle: given.angle },
+        { airflow: given.main_airflow, diameter: given.main_diameter },
+        { airflow: given.branch_airflow, diameter: given.branch_diameter, angle: given.angle },
         given.passage,
       ),
     );
     if (!found.ok) return found;
-    const coefficient = given.on === 'main' ? found.value.onMain : found.value.onBranch;
+    const coefficient = given.velocity_of === 'main' ? found.value.onMain : found.value.onBranch;
     return { ok: true, value: { ...found.value, coefficient } };
   },
   result: ({ coefficient }) => coefficient,
@@ -89,7 +89,7 @@ export const airBranch = defineFunction({
       },
       {
         label: 'Velocity of the branch over that of the trunk',
-        sum: `${figure(flowShare, 4)} ÷ (${figure(given.branch, 4)} ÷ ${figure(given.main, 4)})²`,
+        sum: `${figure(flowShare, 4)} ÷ (${figure(given.branch_diameter, 4)} ÷ ${figure(given.main_diameter, 4)})²`,
         value: velocityShare,
         unit: 'ratio',
         source: 'geometry',
@@ -102,7 +102,7 @@ export const airBranch = defineFunction({
         source: 'branch-formula',
       },
       last,
-      ...(given.on === 'branch'
+      ...(given.velocity_of === 'branch'
         ? [
             {
               label: 'Loss coefficient on the branch velocity',
@@ -141,14 +141,20 @@ export const airBranch = defineFunction({
   examples: [
     {
       says: 'a 6 in branch at 45° takes 100 of 1000 cfm from a 10 in trunk',
-      given: { main_airflow: 1000, branch_airflow: 100, main: 10, branch: 6 },
+      given: { main_airflow: 1000, branch_airflow: 100, main_diameter: 10, branch_diameter: 6 },
       gives: 0.64326,
       tolerance: 0.0001,
       source: 'branch-formula',
     },
     {
       says: 'the air that goes on past a branch taking 200 of 1000 cfm',
-      given: { main_airflow: 1000, branch_airflow: 200, main: 10, branch: 6, passage: 'straight' },
+      given: {
+        main_airflow: 1000,
+        branch_airflow: 200,
+        main_diameter: 10,
+        branch_diameter: 6,
+        passage: 'straight',
+      },
       gives: 0.016,
       tolerance: 0.000001,
       source: 'branch-formula',
@@ -162,12 +168,13 @@ export const airEnlarge = defineFunction({
   words: ['sudden enlargement', 'expansion', 'step up', 'increaser', 'c factor'],
   gives: { label: 'Loss coefficient', unit: 'ratio' },
   arguments: {
-    small: sizeArgument('the inside diameter that the air comes from'),
-    large: sizeArgument('the inside diameter that it goes into'),
+    small_diameter: sizeArgument('the inside diameter that the air comes from'),
+    large_diameter: sizeArgument('the inside diameter that it goes into'),
   },
-  work: ({ small, large }): Outcome<number, CallFault> => fromTrade(enlargementCoefficient(small, large)),
+  work: ({ small_diameter: small, large_diameter: large }): Outcome<number, CallFault> =>
+    fromTrade(enlargementCoefficient(small, large)),
   result: (coefficient) => coefficient,
-  steps: (coefficient, { small, large }) => [
+  steps: (coefficient, { small_diameter: small, large_diameter: large }) => [
     {
       label: 'Loss coefficient',
       sum: `(1 − (${figure(small, 4)} ÷ ${figure(large, 4)})²)²`,
@@ -176,7 +183,7 @@ export const airEnlarge = defineFunction({
       source: 'sudden-enlargement',
     },
   ],
-  drawing: (coefficient, { small, large }) =>
+  drawing: (coefficient, { small_diameter: small, large_diameter: large }) =>
     pairDrawing(
       { shape: 'round', diameter: small },
       { shape: 'round', diameter: large },
@@ -195,7 +202,7 @@ export const airEnlarge = defineFunction({
   examples: [
     {
       says: '8 in into 10 in',
-      given: { small: 8, large: 10 },
+      given: { small_diameter: 8, large_diameter: 10 },
       gives: 0.1296,
       tolerance: 0.0001,
       source: 'sudden-enlargement',

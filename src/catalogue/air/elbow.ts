@@ -30,7 +30,7 @@ export const airElbow = defineFunction({
   gives: { label: 'Loss coefficient', unit: 'ratio' },
   arguments: {
     made: choice(elbowMakes, { says: 'how the elbow is made: smooth, or of how many pieces' }),
-    ratio: choice(elbowRatios, {
+    radius_ratio: choice(elbowRatios, {
       says: 'the radius of its middle line over its diameter',
     }),
     angle: optional(
@@ -39,13 +39,13 @@ export const airElbow = defineFunction({
       'most elbows turn a right angle',
     ),
   },
-  work: ({ made, ratio, angle }): Outcome<ElbowCoefficient, CallFault> =>
-    fromTrade(elbowCoefficient(made, ratio, angle)),
+  work: ({ made, radius_ratio, angle }): Outcome<ElbowCoefficient, CallFault> =>
+    fromTrade(elbowCoefficient(made, radius_ratio, angle)),
   result: ({ coefficient }) => coefficient,
-  steps: ({ rightAngled, angleFactor, coefficient }, { made, ratio, angle }) => [
+  steps: ({ rightAngled, angleFactor, coefficient }, { made, radius_ratio, angle }) => [
     {
       label: 'At 90°',
-      sum: `${made}, radius ${ratio} diameters`,
+      sum: `${made}, radius ${radius_ratio} diameters`,
       value: rightAngled,
       unit: 'ratio',
       source: 'elbow-table',
@@ -82,13 +82,13 @@ export const airElbow = defineFunction({
   examples: [
     {
       says: 'five pieces, radius 1.5 diameters',
-      given: { made: '5 pieces', ratio: 1.5 },
+      given: { made: '5 pieces', radius_ratio: 1.5 },
       gives: 0.24,
       source: 'elbow-table',
     },
     {
       says: 'smooth, radius one diameter, 45°',
-      given: { made: 'smooth', ratio: 1, angle: 45 },
+      given: { made: 'smooth', radius_ratio: 1, angle: 45 },
       gives: 0.132,
       tolerance: 0.0005,
       source: 'elbow-table',
@@ -103,16 +103,16 @@ export const airMiter = defineFunction({
   gives: { label: 'Loss coefficient', unit: 'ratio' },
   arguments: {
     angle: choice(miterAngles, { says: 'how far it turns the air, in degrees' }),
-    reynolds: quantity('ratio', {
+    reynolds_number: quantity('ratio', {
       says: 'the Reynolds number of the air, as AIR.REYNOLDS gives it',
       least: leastMiterReynolds,
       most: 1e8,
       why: 'the table begins there, and slower air than that is rare in duct',
     }),
   },
-  work: ({ angle, reynolds }) => done(miterCoefficient(angle, reynolds)),
+  work: ({ angle, reynolds_number }) => done(miterCoefficient(angle, reynolds_number)),
   result: ({ coefficient }) => coefficient,
-  steps: ({ plain, reynoldsFactor, coefficient }, { angle, reynolds }) => [
+  steps: ({ plain, reynoldsFactor, coefficient }, { angle, reynolds_number }) => [
     {
       label: 'For fast air',
       sum: `mitered, ${angle}°`,
@@ -122,7 +122,7 @@ export const airMiter = defineFunction({
     },
     {
       label: 'Factor for slower air',
-      sum: `straight between the rows of the table, at Re ${figure(reynolds, 0)}`,
+      sum: `straight between the rows of the table, at Re ${figure(reynolds_number, 0)}`,
       value: reynoldsFactor,
       unit: 'ratio',
       source: 'elbow-table',
@@ -145,14 +145,14 @@ export const airMiter = defineFunction({
   examples: [
     {
       says: '90° at Re 40,000',
-      given: { angle: 90, reynolds: 40_000 },
+      given: { angle: 90, reynolds_number: 40_000 },
       gives: 1.368,
       tolerance: 0.0005,
       source: 'elbow-table',
     },
     {
       says: '90° in fast air',
-      given: { angle: 90, reynolds: 200_000 },
+      given: { angle: 90, reynolds_number: 200_000 },
       gives: 1.2,
       source: 'elbow-table',
     },

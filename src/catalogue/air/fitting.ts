@@ -89,12 +89,12 @@ export const airLength = defineFunction({
   arguments: {
     coefficient,
     velocity: fittingVelocity,
-    friction: rateArgument('the friction rate of the straight duct at that airflow'),
+    friction_rate: rateArgument('the friction rate of the straight duct at that airflow'),
     ...airArguments,
   },
   work: (given) => {
     const air = airOf(given);
-    return done({ air, ...equivalentLength(given.coefficient, given.velocity, given.friction, air) });
+    return done({ air, ...equivalentLength(given.coefficient, given.velocity, given.friction_rate, air) });
   },
   result: ({ length }) => length,
   steps: ({ air, velocityPressure, loss, length }, given) => [
@@ -109,7 +109,7 @@ export const airLength = defineFunction({
     },
     {
       label: 'Equivalent length',
-      sum: `100 × ${fine(loss)} ÷ ${figure(given.friction, 5)}`,
+      sum: `100 × ${fine(loss)} ÷ ${figure(given.friction_rate, 5)}`,
       value: length,
       unit: 'ft',
       source: 'equivalent-length',
@@ -120,7 +120,7 @@ export const airLength = defineFunction({
   examples: [
     {
       says: 'C 0.28 in 6 in pipe at 499 fpm and 0.08',
-      given: { coefficient: 0.28, velocity: 499, friction: 0.08 },
+      given: { coefficient: 0.28, velocity: 499, friction_rate: 0.08 },
       gives: 5.4,
       tolerance: 0.05,
       source: 'equivalent-length',
@@ -141,12 +141,12 @@ export const airCoefficient = defineFunction({
       why: 'listed fittings stay under 100 ft, so a longer one is most likely a slip',
     }),
     velocity: velocityArgument('the velocity that the length was given for'),
-    friction: rateArgument('the friction rate that the length was given for'),
+    friction_rate: rateArgument('the friction rate that the length was given for'),
     ...airArguments,
   },
   work: (given) => {
     const air = airOf(given);
-    return done({ air, ...coefficientOfLength(given.length, given.velocity, given.friction, air) });
+    return done({ air, ...coefficientOfLength(given.length, given.velocity, given.friction_rate, air) });
   },
   result: ({ coefficient: found }) => found,
   steps: ({ air, velocityPressure, loss, coefficient: found }, given) => [
@@ -154,7 +154,7 @@ export const airCoefficient = defineFunction({
     velocityPressureStep(given.velocity, air, velocityPressure),
     {
       label: 'Loss',
-      sum: `${figure(given.length)} × ${figure(given.friction, 5)} ÷ 100`,
+      sum: `${figure(given.length)} × ${figure(given.friction_rate, 5)} ÷ 100`,
       value: loss,
       unit: 'inwg',
       source: 'equivalent-length',
@@ -172,7 +172,7 @@ export const airCoefficient = defineFunction({
   examples: [
     {
       says: '35 ft at 900 fpm and 0.08',
-      given: { length: 35, velocity: 900, friction: 0.08 },
+      given: { length: 35, velocity: 900, friction_rate: 0.08 },
       gives: 0.5545,
       tolerance: 0.0005,
       source: 'equivalent-length',

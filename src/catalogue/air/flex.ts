@@ -153,16 +153,16 @@ export const airCompression = defineFunction({
   words: ['slack', 'flex length', 'pulled tight', 'stretch', 'compressed flex'],
   gives: { label: 'Compression', unit: 'percent' },
   arguments: {
-    installed: flexLength('how long the flex lies, along its middle'),
-    stretched: flexLength('how long the same piece is at full stretch'),
+    installed_length: flexLength('how long the flex lies, along its middle'),
+    stretched_length: flexLength('how long the same piece is at full stretch'),
   },
-  work: ({ installed, stretched }): Outcome<number, CallFault> =>
-    fromTrade(flexCompression(installed, stretched)),
+  work: ({ installed_length, stretched_length }): Outcome<number, CallFault> =>
+    fromTrade(flexCompression(installed_length, stretched_length)),
   result: (compression) => compression,
-  steps: (compression, { installed, stretched }) => [
+  steps: (compression, { installed_length, stretched_length }) => [
     {
       label: 'Compression',
-      sum: `(${figure(stretched)} − ${figure(installed)}) ÷ ${figure(stretched)}`,
+      sum: `(${figure(stretched_length)} − ${figure(installed_length)}) ÷ ${figure(stretched_length)}`,
       value: compression,
       unit: 'percent',
       source: 'geometry',
@@ -173,7 +173,7 @@ export const airCompression = defineFunction({
   examples: [
     {
       says: 'a 25 ft bag over a run of 21.25 ft',
-      given: { installed: 21.25, stretched: 25 },
+      given: { installed_length: 21.25, stretched_length: 25 },
       gives: 0.15,
       tolerance: 1e-9,
       source: 'geometry',

@@ -73,7 +73,7 @@ export const airFactor = defineFunction({
   words: ['friction factor', 'colebrook', 'darcy', 'moody', 'haaland'],
   gives: { label: 'Friction factor', unit: 'ratio' },
   arguments: {
-    reynolds: quantity('ratio', {
+    reynolds_number: quantity('ratio', {
       says: 'the Reynolds number',
       least: 1,
       most: 1e8,
@@ -95,13 +95,13 @@ export const airFactor = defineFunction({
       'it is what the short ones come near to',
     ),
   },
-  work: ({ reynolds, relative_roughness, method }) =>
+  work: ({ reynolds_number: reynolds, relative_roughness, method }) =>
     done({
       factor: frictionFactor(reynolds, relative_roughness, method),
       exact: frictionFactor(reynolds, relative_roughness, 'colebrook'),
     }),
   result: ({ factor }) => factor,
-  steps: ({ factor, exact }, { reynolds, relative_roughness, method }) => {
+  steps: ({ factor, exact }, { reynolds_number: reynolds, relative_roughness, method }) => {
     const byColebrook = colebrookStep(reynolds, relative_roughness, exact);
     if (method === 'colebrook' || reynolds < laminarBelow) return [byColebrook];
     const { source, sum } = explicit[method];
@@ -117,40 +117,40 @@ export const airFactor = defineFunction({
       },
     ] satisfies readonly Step[];
   },
-  cautions: (_, { reynolds }) => betweenFlows({ reynolds }),
+  cautions: (_, { reynolds_number: reynolds }) => betweenFlows({ reynolds }),
   sources: ['colebrook', 'haaland', 'swamee-jain', 'altshul-tsal', 'laminar-flow'],
   examples: [
     {
       says: 'Re 100,000, roughness 0.0006, Colebrook',
-      given: { reynolds: 100_000, relative_roughness: 0.0006 },
+      given: { reynolds_number: 100_000, relative_roughness: 0.0006 },
       gives: 0.020727,
       tolerance: 0.000001,
       source: 'colebrook',
     },
     {
       says: 'the same by Haaland',
-      given: { reynolds: 100_000, relative_roughness: 0.0006, method: 'haaland' },
+      given: { reynolds_number: 100_000, relative_roughness: 0.0006, method: 'haaland' },
       gives: 0.020476,
       tolerance: 0.000001,
       source: 'haaland',
     },
     {
       says: 'the same by Swamee and Jain',
-      given: { reynolds: 100_000, relative_roughness: 0.0006, method: 'swamee-jain' },
+      given: { reynolds_number: 100_000, relative_roughness: 0.0006, method: 'swamee-jain' },
       gives: 0.020836,
       tolerance: 0.000001,
       source: 'swamee-jain',
     },
     {
       says: 'the same by Altshul and Tsal',
-      given: { reynolds: 100_000, relative_roughness: 0.0006, method: 'altshul-tsal' },
+      given: { reynolds_number: 100_000, relative_roughness: 0.0006, method: 'altshul-tsal' },
       gives: 0.020806,
       tolerance: 0.000001,
       source: 'altshul-tsal',
     },
     {
       says: 'smooth flow at Re 1500',
-      given: { reynolds: 1500 },
+      given: { reynolds_number: 1500 },
       gives: 0.042667,
       tolerance: 0.000001,
       source: 'laminar-flow',

@@ -110,7 +110,7 @@ export const airCapacity = defineFunction({
   gives: { label: 'Airflow', unit: 'cfm' },
   arguments: {
     ...airSectionArguments,
-    friction: rateArgument('the friction rate to keep'),
+    friction_rate: rateArgument('the friction rate to keep'),
     roughness: roughnessArgument,
     ...airArguments,
     rounded_by: roundedByArgument,
@@ -119,7 +119,7 @@ export const airCapacity = defineFunction({
     const section = airSectionOf(given);
     if (!section.ok) return section;
     const air = airOf(given);
-    const capacity = ductCapacity(section.value, given.friction, given.roughness, air, given.rounded_by);
+    const capacity = ductCapacity(section.value, given.friction_rate, given.roughness, air, given.rounded_by);
     const possible = fromTrade(ductVelocity(capacity.airflow, openArea(section.value)));
     return possible.ok ? done({ air, ...capacity }) : possible;
   },
@@ -128,7 +128,7 @@ export const airCapacity = defineFunction({
     ...frictionSteps(airflow, friction, given.rounded_by, air),
     {
       label: 'Airflow',
-      sum: `the most that stays within ${figure(given.friction, 4)} in. w.g. per 100 ft`,
+      sum: `the most that stays within ${figure(given.friction_rate, 4)} in. w.g. per 100 ft`,
       value: airflow,
       unit: 'cfm',
       source: 'darcy-weisbach',
@@ -137,22 +137,22 @@ export const airCapacity = defineFunction({
   drawing: ({ airflow, friction }, given) =>
     sectionDrawing(friction.section, {
       title: `What a ${sayAirSection(friction.section)} duct carries`,
-      describes: `A ${sayAirSection(friction.section)} duct carries ${figure(airflow, 0)} cfm at ${figure(given.friction, 4)} in. w.g. for each 100 ft.`,
-      notes: [`${figure(airflow, 0)} cfm`, `${figure(given.friction, 4)} in. w.g.`, 'for each 100 ft'],
+      describes: `A ${sayAirSection(friction.section)} duct carries ${figure(airflow, 0)} cfm at ${figure(given.friction_rate, 4)} in. w.g. for each 100 ft.`,
+      notes: [`${figure(airflow, 0)} cfm`, `${figure(given.friction_rate, 4)} in. w.g.`, 'for each 100 ft'],
     }),
   cautions: ({ friction }) => [design, straightDuct, ...betweenFlows(friction)],
   sources: ['darcy-weisbach', 'colebrook', 'roughness-table', 'velocity-pressure'],
   examples: [
     {
       says: '6 in pipe at 0.10',
-      given: { shape: 'round', width: 6, friction: 0.1 },
+      given: { shape: 'round', width: 6, friction_rate: 0.1 },
       gives: 110.78,
       tolerance: 0.01,
       source: 'darcy-weisbach',
     },
     {
       says: '8 in pipe at 0.08',
-      given: { shape: 'round', width: 8, friction: 0.08 },
+      given: { shape: 'round', width: 8, friction_rate: 0.08 },
       gives: 212.16,
       tolerance: 0.01,
       source: 'darcy-weisbach',

@@ -64,16 +64,16 @@ export const airLeakage = defineFunction({
   words: ['leakage', 'leakage class', 'duct leak', 'air loss', 'cl', 'tight'],
   gives: { label: 'Leakage', unit: 'cfm' },
   arguments: {
-    class: leakageClass,
+    leakage_class: leakageClass,
     pressure: pressure('the pressure in the duct'),
     surface: optional(surface, 100, 'classes are given for 100 sq ft'),
   },
-  work: (given) => done(classLeakage(given.class, given.pressure, given.surface)),
+  work: (given) => done(classLeakage(given.leakage_class, given.pressure, given.surface)),
   result: ({ leakage }) => leakage,
   steps: ({ perHundred, leakage }, given) => [
     {
       label: 'From each 100 sq ft of duct',
-      sum: `${figure(given.class)} × ${figure(given.pressure, 4)}^0.65`,
+      sum: `${figure(given.leakage_class)} × ${figure(given.pressure, 4)}^0.65`,
       value: perHundred,
       unit: 'cfm',
       source: 'leakage-rule',
@@ -91,14 +91,14 @@ export const airLeakage = defineFunction({
   examples: [
     {
       says: 'class 6 at 1.5 in. w.g., for 100 sq ft',
-      given: { class: 6, pressure: 1.5 },
+      given: { leakage_class: 6, pressure: 1.5 },
       gives: 7.8093,
       tolerance: 0.001,
       source: 'leakage-rule',
     },
     {
       says: 'a trunk of 219 sq ft, class 24, at 0.5 in. w.g.',
-      given: { class: 24, pressure: 0.5, surface: 218.997 },
+      given: { leakage_class: 24, pressure: 0.5, surface: 218.997 },
       gives: 33.5,
       tolerance: 0.05,
       source: 'leakage-rule',
@@ -206,8 +206,8 @@ export const airAtPressure = defineFunction({
   gives: { label: 'Leakage', unit: 'cfm' },
   arguments: {
     leakage: leakedAir,
-    from: pressure('the pressure at which it was read; 25 Pa is 0.1004 in. w.g.'),
-    to: optional(
+    from_pressure: pressure('the pressure at which it was read; 25 Pa is 0.1004 in. w.g.'),
+    to_pressure: optional(
       pressure('the pressure to bring it to'),
       twentyFivePascals,
       'energy codes ask for 25 Pa, 0.1004 in. w.g.',
@@ -223,12 +223,12 @@ export const airAtPressure = defineFunction({
       'the manual of a duct tester gives 0.60 for ducts; leakage classes use 0.65',
     ),
   },
-  work: (given) => done(leakageAt(given.leakage, given.from, given.to, given.exponent)),
+  work: (given) => done(leakageAt(given.leakage, given.from_pressure, given.to_pressure, given.exponent)),
   result: ({ leakage }) => leakage,
   steps: ({ factor, leakage }, given) => [
     {
       label: 'Pressure factor',
-      sum: `(${figure(given.to, 5)} ÷ ${figure(given.from, 5)})^${figure(given.exponent)}`,
+      sum: `(${figure(given.to_pressure, 5)} ÷ ${figure(given.from_pressure, 5)})^${figure(given.exponent)}`,
       value: factor,
       unit: 'ratio',
       source: 'duct-tester-manual',
@@ -246,7 +246,7 @@ export const airAtPressure = defineFunction({
   examples: [
     {
       says: '600 cfm read at 19 Pa; the printed example rounds its factor and has 708',
-      given: { leakage: 600, from: 19 / pascalsPerInch },
+      given: { leakage: 600, from_pressure: 19 / pascalsPerInch },
       gives: 707.4,
       tolerance: 0.1,
       source: 'duct-tester-manual',

@@ -88,24 +88,24 @@ export const airShare = defineFunction({
   words: ['room cfm', 'room airflow', 'branch cfm', 'load share', 'split the air'],
   gives: { label: 'Room airflow', unit: 'cfm' },
   arguments: {
-    room: load('the load of the room'),
-    house: load('the load of all rooms on the system together'),
+    room_load: load('the load of the room'),
+    house_load: load('the load of all rooms on the system together'),
     airflow: airflowArgument('the airflow of the whole system'),
   },
-  work: ({ room, house, airflow }): Outcome<RoomAirflow, CallFault> =>
-    fromTrade(roomAirflow(room, house, airflow)),
+  work: ({ room_load, house_load, airflow }): Outcome<RoomAirflow, CallFault> =>
+    fromTrade(roomAirflow(room_load, house_load, airflow)),
   result: ({ airflow }) => airflow,
-  steps: ({ share, airflow: found }, { room, house, airflow }) => [
+  steps: ({ share, airflow: found }, { room_load, house_load, airflow }) => [
     {
       label: 'Share of the load',
-      sum: `${figure(room)} ÷ ${figure(house)}`,
+      sum: `${figure(room_load)} ÷ ${figure(house_load)}`,
       value: share,
       unit: 'percent',
       source: 'room-share',
     },
     {
       label: 'Room airflow',
-      sum: `${figure(room)} ÷ ${figure(house)} × ${figure(airflow)}`,
+      sum: `${figure(room_load)} ÷ ${figure(house_load)} × ${figure(airflow)}`,
       value: found,
       unit: 'cfm',
       source: 'room-share',
@@ -123,7 +123,7 @@ export const airShare = defineFunction({
   examples: [
     {
       says: '3000 of 28,000 Btu/h on 1000 cfm',
-      given: { room: 3000, house: 28_000, airflow: 1000 },
+      given: { room_load: 3000, house_load: 28_000, airflow: 1000 },
       gives: 107.14,
       tolerance: 0.005,
       source: 'room-share',

@@ -25,7 +25,7 @@ export const airAvailable = defineFunction({
   words: ['available static pressure', 'asp', 'external static', 'esp', 'static budget', 'blower'],
   gives: { label: 'Available pressure', unit: 'inwg' },
   arguments: {
-    external: quantity('inwg', {
+    external_static: quantity('inwg', {
       says: 'the external static pressure that the fan gives at the airflow, from its table',
       least: 0.01,
       most: 10,
@@ -40,7 +40,7 @@ export const airAvailable = defineFunction({
   },
   work: (given): Outcome<AvailablePressure, CallFault> =>
     fromTrade(
-      availablePressure(given.external, [
+      availablePressure(given.external_static, [
         given.coil,
         given.filter,
         given.outlet,
@@ -62,7 +62,7 @@ export const airAvailable = defineFunction({
     },
     {
       label: 'Available pressure',
-      sum: `${figure(given.external, 4)} − ${figure(losses, 4)}`,
+      sum: `${figure(given.external_static, 4)} − ${figure(losses, 4)}`,
       value: available,
       unit: 'inwg',
       source: 'sizing-example',
@@ -80,7 +80,7 @@ export const airAvailable = defineFunction({
   examples: [
     {
       says: '0.50 less coil 0.10, filter 0.15, registers 0.03 and grille 0.03',
-      given: { external: 0.5, coil: 0.1, filter: 0.15, outlet: 0.03, grille: 0.03 },
+      given: { external_static: 0.5, coil: 0.1, filter: 0.15, outlet: 0.03, grille: 0.03 },
       gives: 0.19,
       tolerance: 0.000005,
       source: 'sizing-example',
@@ -94,19 +94,19 @@ export const airRate = defineFunction({
   words: ['friction rate', 'tel', 'total effective length', 'design friction', 'asp'],
   gives: { label: 'Friction rate', unit: 'inwgPer100Ft' },
   arguments: {
-    available: quantity('inwg', {
+    available_pressure: quantity('inwg', {
       says: 'the pressure that is left for the duct',
       least: 0.001,
       most: 10,
       why: 'without pressure no air moves, and no duct fan gives more',
     }),
-    measured: quantity('ft', {
+    measured_length: quantity('ft', {
       says: 'the measured length of the longest supply and the longest return together',
       least: 1,
       most: 5000,
       why: 'the longest run of a building lies in between',
     }),
-    fittings: optional(
+    fitting_length: optional(
       quantity('ft', {
         says: 'the equivalent lengths of all fittings on that way',
         least: 0,
@@ -117,25 +117,26 @@ export const airRate = defineFunction({
       'the measured length may hold them already',
     ),
   },
-  work: ({ available, measured, fittings }) => done(designRate(available, measured, fittings)),
+  work: ({ available_pressure, measured_length, fitting_length }) =>
+    done(designRate(available_pressure, measured_length, fitting_length)),
   result: ({ rate }) => rate,
-  steps: ({ length, rate }, { available, measured, fittings }) => [
+  steps: ({ length, rate }, { available_pressure, measured_length, fitting_length }) => [
     {
       label: 'Total effective length',
-      sum: `${figure(measured)} + ${figure(fittings)}`,
+      sum: `${figure(measured_length)} + ${figure(fitting_length)}`,
       value: length,
       unit: 'ft',
       source: 'sizing-example',
     },
     {
       label: 'Friction rate',
-      sum: `100 × ${figure(available, 4)} ÷ ${figure(length)}`,
+      sum: `100 × ${figure(available_pressure, 4)} ÷ ${figure(length)}`,
       value: rate,
       unit: 'inwgPer100Ft',
       source: 'rate-exercise',
     },
   ],
-  cautions: ({ rate }, { fittings }) => [
+  cautions: ({ rate }, { fitting_length }) => [
     design,
     ...(rate < 0.06 || rate > 0.18
       ? [
@@ -146,7 +147,7 @@ export const airRate = defineFunction({
           } as const,
         ]
       : []),
-    ...(fittings === 0
+    ...(fitting_length === 0
       ? [
           {
             level: 'look',
@@ -161,14 +162,14 @@ export const airRate = defineFunction({
   examples: [
     {
       says: '0.18 in. w.g. over 285 ft',
-      given: { available: 0.18, measured: 285 },
+      given: { available_pressure: 0.18, measured_length: 285 },
       gives: 0.063158,
       tolerance: 0.00001,
       source: 'rate-exercise',
     },
     {
       says: '0.19 in. w.g. over 65 ft of duct and 190 ft of fittings',
-      given: { available: 0.19, measured: 65, fittings: 190 },
+      given: { available_pressure: 0.19, measured_length: 65, fitting_length: 190 },
       gives: 0.075,
       tolerance: 0.0005,
       source: 'sizing-example',

@@ -35,7 +35,7 @@ export const airDiameter = defineFunction({
   gives: { label: 'Diameter', unit: 'in' },
   arguments: {
     airflow: airflowArgument('the airflow to carry'),
-    friction: rateArgument('the friction rate to keep'),
+    friction_rate: rateArgument('the friction rate to keep'),
     velocity_limit: optional<FeetPerMinute | null>(
       velocityArgument('the velocity to keep as well; blank for none'),
       null,
@@ -64,7 +64,7 @@ export const airDiameter = defineFunction({
   work: (given): Outcome<SizeInAir, CallFault> => {
     const air = airOf(given);
     const { airflow, roughness, compression, step } = given;
-    const limits = { rate: given.friction, mostVelocity: given.velocity_limit };
+    const limits = { rate: given.friction_rate, mostVelocity: given.velocity_limit };
     const size = roundSize(airflow, limits, roughness, air, compression, inches(step));
     const possible = fromTrade(ductVelocity(airflow, size.friction.area));
     return possible.ok ? done({ air, ...size }) : possible;
@@ -74,7 +74,7 @@ export const airDiameter = defineFunction({
     densityStep(size.air),
     {
       label: 'Least diameter by friction',
-      sum: `${figure(given.airflow)} cfm within ${figure(given.friction, 4)} in. w.g. per 100 ft`,
+      sum: `${figure(given.airflow)} cfm within ${figure(given.friction_rate, 4)} in. w.g. per 100 ft`,
       value: size.byFriction,
       unit: 'in',
       source: 'darcy-weisbach',
@@ -136,27 +136,27 @@ export const airDiameter = defineFunction({
   examples: [
     {
       says: '400 cfm at 0.10',
-      given: { airflow: 400, friction: 0.1 },
+      given: { airflow: 400, friction_rate: 0.1 },
       gives: 9.6851,
       tolerance: 0.0001,
       source: 'darcy-weisbach',
     },
     {
       says: '800 cfm at 0.10 in whole inches, as a printed guide has it',
-      given: { airflow: 800, friction: 0.1, step: 1 },
+      given: { airflow: 800, friction_rate: 0.1, step: 1 },
       gives: 13,
       source: 'sizing-guide-2017',
     },
     {
       says: '20,000 cfm at 0.08 and at most 1500 fpm: velocity decides',
-      given: { airflow: 20_000, friction: 0.08, velocity_limit: 1500 },
+      given: { airflow: 20_000, friction_rate: 0.08, velocity_limit: 1500 },
       gives: 49.443,
       tolerance: 0.001,
       source: 'hospital-manual-2017',
     },
     {
       says: 'flex for 100 cfm at 0.08, 4 % short of full stretch',
-      given: { airflow: 100, friction: 0.08, roughness: 0.003, compression: 0.04 },
+      given: { airflow: 100, friction_rate: 0.08, roughness: 0.003, compression: 0.04 },
       gives: 7.2947,
       tolerance: 0.0001,
       source: 'flex-equation',

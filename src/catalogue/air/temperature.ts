@@ -29,8 +29,8 @@ export const airTemperature = defineFunction({
   words: ['heat gain', 'heat loss', 'attic duct', 'supply temperature', 'temperature drop', 'leaving air'],
   gives: { label: 'Air at the end', unit: 'degF' },
   arguments: {
-    entering: temperatureArgument('the temperature of the air at the start of the run'),
-    around: temperatureArgument('the temperature around the duct'),
+    entering_air: temperatureArgument('the temperature of the air at the start of the run'),
+    surroundings: temperatureArgument('the temperature around the duct'),
     airflow: airflowArgument('the airflow in the run'),
     ...airSectionArguments,
     length: quantity('ft', {
@@ -39,7 +39,7 @@ export const airTemperature = defineFunction({
       most: 1000,
       why: 'a straight run under 6 in or over 1000 ft is most likely a slip of the unit',
     }),
-    r: quantity('r', {
+    installed_r: quantity('r', {
       says: 'the installed R of the wrap; 0 for bare duct',
       least: 0,
       most: 60,
@@ -62,11 +62,21 @@ export const airTemperature = defineFunction({
     const section = airSectionOf(given);
     if (!section.ok) return section;
     const air = airAt(given.altitude, standardTemperature);
-    const { entering, around, airflow, length, r, films, constant } = given;
+    const { airflow, length, films, constant } = given;
     return done({
       section: section.value,
       air,
-      ...leavingAir(entering, around, airflow, section.value, length, r, films, air, constant),
+      ...leavingAir(
+        given.entering_air,
+        given.surroundings,
+        airflow,
+        section.value,
+        length,
+        given.installed_r,
+        films,
+        air,
+        constant,
+      ),
     });
   },
   result: ({ leaving }) => leaving,
@@ -80,8 +90,8 @@ export const airTemperature = defineFunction({
     },
     {
       label: 'R of the wall and its air films',
-      sum: `${figure(given.r)} + ${figure(given.films)}`,
-      value: given.r + given.films,
+      sum: `${figure(given.installed_r)} + ${figure(given.films)}`,
+      value: given.installed_r + given.films,
       unit: 'r',
       source: 'air-films',
     },
@@ -94,30 +104,30 @@ export const airTemperature = defineFunction({
     },
     {
       label: 'Share of the difference that is left',
-      sum: `e^(−${figure(heat.surface, 3)} ÷ ${figure(given.r + given.films)} ÷ ${figure(heat.carried, 2)})`,
+      sum: `e^(−${figure(heat.surface, 3)} ÷ ${figure(given.installed_r + given.films)} ÷ ${figure(heat.carried, 2)})`,
       value: heat.kept,
       unit: 'percent',
       source: 'heat-of-run',
     },
     {
       label: heat.gain >= 0 ? 'Heat gained' : 'Heat lost',
-      sum: `${figure(heat.carried, 2)} × ${figure(Math.abs(heat.leaving - given.entering), 4)}`,
+      sum: `${figure(heat.carried, 2)} × ${figure(Math.abs(heat.leaving - given.entering_air), 4)}`,
       value: Math.abs(heat.gain),
       unit: 'btuh',
       source: 'heat-of-run',
     },
     {
       label: 'Air at the end',
-      sum: `${figure(given.around)} + (${figure(given.entering)} − ${figure(given.around)}) × ${figure(heat.kept, 5)}`,
+      sum: `${figure(given.surroundings)} + (${figure(given.entering_air)} − ${figure(given.surroundings)}) × ${figure(heat.kept, 5)}`,
       value: heat.leaving,
       unit: 'degF',
       source: 'outlet-temperature',
     },
   ],
   drawing: (heat, given) => runDrawing(heat, given),
-  cautions: (_, { around, entering }) => [
+  cautions: (_, { surroundings, entering_air }) => [
     design,
-    ...(entering < around
+    ...(entering_air < surroundings
       ? [
           {
             level: 'look',
@@ -131,7 +141,15 @@ export const airTemperature = defineFunction({
   examples: [
     {
       says: '400 cfm at 55 °F through 30 ft of 10 in pipe with R 6 in a 130 °F attic',
-      given: { entering: 55, around: 130, airflow: 400, shape: 'round', width: 10, length: 30, r: 6 },
+      given: {
+        entering_air: 55,
+        surroundings: 130,
+        airflow: 400,
+        shape: 'round',
+        width: 10,
+        length: 30,
+        installed_r: 6,
+      },
       gives: 56.964,
       tolerance: 0.005,
       source: 'heat-of-run',
@@ -139,13 +157,13 @@ export const airTemperature = defineFunction({
     {
       says: '80 cfm at 120 °F through 25 ft of 6 in pipe in a 30 °F crawl space, R 8 with its films',
       given: {
-        entering: 120,
-        around: 30,
+        entering_air: 120,
+        surroundings: 30,
         airflow: 80,
         shape: 'round',
         width: 6,
         length: 25,
-        r: 7.15,
+        installed_r: 7.15,
       },
       gives: 115.03,
       tolerance: 0.005,
@@ -157,7 +175,12 @@ export const airTemperature = defineFunction({
 /** The run from the side, in its wrap, with the temperatures at both ends and around it. */
 function runDrawing(
   { section, leaving }: HeatOfRun,
-  given: { readonly entering: number; readonly around: number; readonly length: number; readonly r: number },
+  given: {
+    readonly entering_air: number;
+    readonly surroundings: number;
+    readonly length: number;
+    readonly installed_r: number;
+  },
 ): Drawing {
   const [left, right, top, bottom] = [60, 300, 62, 102];
   const band = (from: number, to: number): readonly Point[] => [
@@ -173,7 +196,7 @@ function runDrawing(
     anchor,
   });
   const wrap: readonly Mark[] =
-    given.r > 0
+    given.installed_r > 0
       ? [
           { type: 'outline', points: band(top - 10, top), closed: true, role: 'wrap' },
           { type: 'outline', points: band(bottom, bottom + 10), closed: true, role: 'wrap' },
@@ -181,13 +204,13 @@ function runDrawing(
       : [];
   return {
     title: `Air along a ${sayAirSection(section)} run`,
-    describes: `Over ${figure(given.length)} ft the air goes from ${figure(given.entering, 1)} to ${figure(leaving, 1)} °F, with ${figure(given.around, 1)} °F around the duct.`,
+    describes: `Over ${figure(given.length)} ft the air goes from ${figure(given.entering_air, 1)} to ${figure(leaving, 1)} °F, with ${figure(given.surroundings, 1)} °F around the duct.`,
     height: 156,
     marks: [
       ...wrap,
       { type: 'outline', points: band(top, bottom), closed: true, role: 'metal' },
-      label(180, 36, `around it ${figure(given.around, 1)} °F`, 'middle'),
-      label(52, 86, `${figure(given.entering, 1)} °F`, 'end'),
+      label(180, 36, `around it ${figure(given.surroundings, 1)} °F`, 'middle'),
+      label(52, 86, `${figure(given.entering_air, 1)} °F`, 'end'),
       label(308, 86, `${figure(leaving, 1)} °F`, 'start'),
       {
         type: 'measure',

@@ -25,16 +25,16 @@ export const airVelocityPressure = defineFunction({
   arguments: {
     velocity: velocityArgument('how fast the air moves'),
     ...airArguments,
-    at_one_inch: atOneInch,
+    one_inch_velocity: atOneInch,
   },
   work: (given) => {
     const air = airOf(given);
-    return done({ air, pressure: velocityPressure(given.velocity, air, given.at_one_inch) });
+    return done({ air, pressure: velocityPressure(given.velocity, air, given.one_inch_velocity) });
   },
   result: ({ pressure }) => pressure,
-  steps: ({ air, pressure }, { velocity, at_one_inch }) => [
+  steps: ({ air, pressure }, { velocity, one_inch_velocity }) => [
     densityStep(air),
-    velocityPressureStep(velocity, air, pressure, at_one_inch),
+    velocityPressureStep(velocity, air, pressure, one_inch_velocity),
   ],
   sources: ['velocity-pressure'],
   examples: [
@@ -47,7 +47,7 @@ export const airVelocityPressure = defineFunction({
     },
     {
       says: '900 fpm by the rule with 1097',
-      given: { velocity: 900, at_one_inch: 4005.68 },
+      given: { velocity: 900, one_inch_velocity: 4005.68 },
       gives: 0.050482,
       tolerance: 0.000005,
       source: 'darcy-weisbach',
@@ -61,25 +61,25 @@ export const airPitot = defineFunction({
   words: ['pitot tube', 'traverse', 'velocity from pressure', 'manometer', 'test and balance'],
   gives: { label: 'Velocity', unit: 'fpm' },
   arguments: {
-    pressure: quantity('inwg', {
+    velocity_pressure: quantity('inwg', {
       says: 'the velocity pressure that was read',
       least: 0.0001,
       most: 10,
       why: 'air in duct gives readings in between',
     }),
     ...airArguments,
-    at_one_inch: atOneInch,
+    one_inch_velocity: atOneInch,
   },
   work: (given) => {
     const air = airOf(given);
-    return done({ air, velocity: velocityOfPressure(given.pressure, air, given.at_one_inch) });
+    return done({ air, velocity: velocityOfPressure(given.velocity_pressure, air, given.one_inch_velocity) });
   },
   result: ({ velocity }) => velocity,
-  steps: ({ air, velocity }, { pressure, at_one_inch }) => [
+  steps: ({ air, velocity }, { velocity_pressure, one_inch_velocity }) => [
     densityStep(air),
     {
       label: 'Velocity',
-      sum: `${figure(at_one_inch, 1)} × √(${figure(pressure, 5)} × 0.075 ÷ ${figure(air.density, 5)})`,
+      sum: `${figure(one_inch_velocity, 1)} × √(${figure(velocity_pressure, 5)} × 0.075 ÷ ${figure(air.density, 5)})`,
       value: velocity,
       unit: 'fpm',
       source: 'velocity-pressure',
@@ -96,7 +96,7 @@ export const airPitot = defineFunction({
   examples: [
     {
       says: '0.05 in. w.g. in standard air',
-      given: { pressure: 0.05 },
+      given: { velocity_pressure: 0.05 },
       gives: 895.55,
       tolerance: 0.1,
       source: 'velocity-pressure',
