@@ -15,6 +15,8 @@ import { airVelocityInDuct } from './air/velocity.ts';
 import { airPitot, airVelocityPressure } from './air/velocity-pressure.ts';
 import { areaDuct } from './area/duct.ts';
 import { blankBend } from './blank/bend.ts';
+import { blankCone } from './blank/cone.ts';
+import { blankEndCap } from './blank/end-cap.ts';
 import { blankLengthways } from './blank/length.ts';
 import { blankOffset } from './blank/offset.ts';
 import { blankRectangular } from './blank/rectangular.ts';
@@ -51,6 +53,8 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   blankTransition,
   blankRectangularElbow,
   blankOffset,
+  blankEndCap,
+  blankCone,
   areaDuct,
   weightDuct,
   weightBlank,

@@ -6,8 +6,9 @@ import {
 } from '../../src/base/quantity.ts';
 import { ductArea } from '../../src/trade/area/duct.ts';
 import { bend, printedRule } from '../../src/trade/blank/bend.ts';
+import { endCap } from '../../src/trade/blank/end-cap.ts';
 import { type OffsetForm, offset } from '../../src/trade/blank/offset.ts';
-import { netArea } from '../../src/trade/blank/piece.ts';
+import { blankSize, netArea } from '../../src/trade/blank/piece.ts';
 import { type Make, rectangularParts } from '../../src/trade/blank/rectangular.ts';
 import {
   type ElbowForm,
@@ -284,6 +285,10 @@ const proofs: Readonly<Record<string, Proof>> = {
   OF4: () => [ogee(18, 4).radius ?? Number.NaN, ogee(18, 4).turn, ogee(18, 4).travel],
   OF5: () => angledOffset(10, 45),
   OF6: () => angledOffset(10, 30),
+  CP2: () => {
+    const { width, length } = blankSize(endCap(inches(20), inches(8), inches(1), inches(0)));
+    return [width, length];
+  },
   PL1: () => blanks('one piece', 20, 24, 1, 0.25),
   WT1: () => ductArea(sixRound, aFoot).area,
   WT2: () => weightOfAFoot(sixRound),
@@ -346,7 +351,7 @@ const notYet: readonly NotYet[] = [
       ...['SA5b', 'SA5c', 'SA6', 'SA7'],
     ],
   },
-  { why: 'No function lays out an end cap or a closed plenum yet.', ids: ['CP1', 'CP2', 'PL2'] },
+  { why: 'No function lays out an end cap or a closed plenum yet.', ids: ['CP1', 'PL2'] },
   {
     why: 'No function spaces hangers or fasteners yet.',
     ids: ['HG2', 'HG4', 'HG5', 'HG6', 'HG7', 'HG8', 'HG9', 'HG10', 'HG12'],
