@@ -31,7 +31,10 @@ export async function createDeskKeeper(
   mayLoad: Promise<void>,
 ): Promise<DeskKeeper> {
   const shelf = createShelf(await openDatabase(), Date.now);
-  const calculator = mayLoad.then(createWorkerCalculator);
+  const calculator = mayLoad.then(() => {
+    performance.mark('stretchout engine asked');
+    return createWorkerCalculator();
+  });
   const listeners = new Set<() => void>();
   let place = await firstPlace(shelf, calculator, firstWorkbook);
 
@@ -96,6 +99,11 @@ async function placeFor(kept: KeptWorkbook, shelf: Shelf, calculator: Promise<Ca
     calculator,
     isReadOnly: !hold.isMine,
     ...(hold.isMine ? { journal: shelf.journal(id) } : {}),
+  });
+  const unmark = session.subscribe(() => {
+    if (session.getState().figures.type !== 'current') return;
+    performance.mark('stretchout figures current');
+    unmark();
   });
   return {
     desk: { session, shelf: await shelf.list(), freed: hold.freed },
