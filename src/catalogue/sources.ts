@@ -316,6 +316,16 @@ export const sources = {
     place: 'table A-7 A to C, with notes 1 and 2',
     status: 'read at source',
   },
+  'rectangular-elbow-table': {
+    title: 'Handbook of fundamentals 2005 (SI)',
+    place: 'p. 35.52, CR3-1 and CR3-3',
+    status: 'read at source',
+  },
+  'rectangular-miter-table': {
+    title: 'Duct design manual of the contractors association, 4th ed.',
+    place: 'table A-7 D; a second copy in a book supplement agrees',
+    status: 'read at source',
+  },
   'branch-formula': {
     title: 'Open fluid library, diverging branch after an industry technical paper of 2009',
     place: 'made for sharp pipe branches',

@@ -128,6 +128,8 @@ export function wordTradeFault(fault: TradeFault): string {
       return `Length (${sayValue(fault.length, 'in')}) and angle (${sayValue(fault.angle, 'deg')}) are both given, and either follows from the other. Clear one of them.`;
     case 'offset_too_tight':
       return `In ${sayValue(fault.length, 'in')} the duct cannot sweep over: its inner arc would have no radius. Make it at least ${sayCut(fault.least)} long, or use the form "angled".`;
+    case 'opening_past_wall':
+      return `The opening ${quoted(fault.opening)} does not lie within the ${fault.wall}, which is ${sayInches(fault.width)} wide and ${sayInches(fault.height)} high, or there is no such wall. Its middle must lie at least half its size from every edge: move or shrink it.`;
     case 'no_such_station':
       return `The ${fault.piece} has ${fault.most} ${fault.what}s, so there is no ${fault.what} ${fault.got}. Take a station from 1 to ${fault.most}; the working lists them.`;
     case 'no_gauge_row':
@@ -148,6 +150,10 @@ export function wordTradeFault(fault: TradeFault): string {
       return `${figure(fault.airflow, 0)} cfm would move at ${figure(fault.velocity, 0)} fpm, and air in duct stays under ${figure(fault.most)} fpm. Check the airflow, the friction rate and the size of the duct.`;
     case 'no_elbow_row':
       return `The table has no ${fault.make === 'smooth' ? 'smooth elbow' : `elbow of ${fault.make}`} with a radius of ${figure(fault.got)} diameters; it has ${sayList(fault.ratios, 'and')}. Choose one of these, or type a coefficient of your own into AIR.LOSS.`;
+    case 'no_rectangular_elbow_row':
+      return fault.aspects.length === 0
+        ? `The tables have no rectangular elbow, ${quoted(fault.make)}, with a radius ratio of ${figure(fault.ratio)}; they have ${sayList(fault.ratios, 'and')}. Choose one of these, or type a coefficient of your own into AIR.LOSS.`
+        : `At a radius ratio of ${figure(fault.ratio)} the tables have a depth of ${sayList(fault.aspects, 'and')} times the width, not of ${figure(fault.aspect)}. Choose one of these, or type a coefficient of your own into AIR.LOSS.`;
     case 'branch_over_main':
       return `The ${fault.what} of the branch is ${sayValue(fault.branch, fault.what === 'airflow' ? 'cfm' : 'in')}, more than the ${sayValue(fault.main, fault.what === 'airflow' ? 'cfm' : 'in')} of the main before it. Correct one of the two, or see whether they have changed places.`;
     case 'not_larger':

@@ -78,6 +78,13 @@ export type TradeFault =
   | { readonly code: 'offset_has_both'; readonly length: Inches; readonly angle: number }
   | { readonly code: 'offset_too_tight'; readonly length: Inches; readonly least: Inches }
   | {
+      readonly code: 'opening_past_wall';
+      readonly opening: string;
+      readonly wall: string;
+      readonly width: Inches;
+      readonly height: Inches;
+    }
+  | {
       readonly code: 'no_such_station';
       readonly piece: string;
       readonly what: 'side' | 'point';
@@ -121,6 +128,15 @@ export type TradeFault =
       readonly make: string;
       readonly got: number;
       readonly ratios: readonly number[];
+    }
+  /** `aspects` are those that go with the ratio; none where the make has no such ratio. */
+  | {
+      readonly code: 'no_rectangular_elbow_row';
+      readonly make: string;
+      readonly ratio: number;
+      readonly aspect: number;
+      readonly ratios: readonly number[];
+      readonly aspects: readonly number[];
     }
   /** Airflows in cfm, diameters in inches. */
   | {

@@ -40,6 +40,7 @@ import {
 } from '../../src/trade/air/leakage.ts';
 import { airflowForLoad, roomAirflow } from '../../src/trade/air/load.ts';
 import { availablePressure, designRate } from '../../src/trade/air/pressure.ts';
+import { rectangularElbowCoefficient } from '../../src/trade/air/rectangular-elbow.ts';
 import {
   type AirSection,
   equivalentDiameter,
@@ -459,6 +460,7 @@ const fittings: Readonly<Record<string, Proof>> = {
   'FT-16': () => value(elbowCoefficient('smooth', 1, 45)).angleFactor,
   'FT-17': (given) => miterCoefficient(90, given.number('Re')).reynoldsFactor,
   'FT-18': elbow('smooth'),
+  'FT-19': () => value(rectangularElbowCoefficient('radius', 1, 1)),
   'FT-25': (given) =>
     value(enlargementCoefficient(inches(given.number('D1_in')), inches(given.number('D2_in')))),
   'S2-38': branch('branch'),
@@ -468,8 +470,8 @@ const fittings: Readonly<Record<string, Proof>> = {
 
 const notYet: readonly NotYet[] = [
   {
-    why: 'No function holds the handbook tables of elbows by diameter, of rectangular elbows, or of entries: tables of handbooks differ, and a user types the figure of the fitting at hand.',
-    ids: ['FT-13', 'FT-14', 'FT-15', 'FT-19', 'FT-26', 'FT-27'],
+    why: 'No function holds the handbook tables of elbows by diameter, or of entries: tables of handbooks differ, and a user types the figure of the fitting at hand.',
+    ids: ['FT-13', 'FT-14', 'FT-15', 'FT-26', 'FT-27'],
   },
   {
     why: 'The open branch formula gives 0.588 here; the function says so beside its figure.',

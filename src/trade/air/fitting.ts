@@ -17,7 +17,7 @@ export interface FittingLoss {
 /** Total pressure that a fitting takes: its coefficient times the velocity pressure it belongs to. */
 export function fittingLoss(coefficient: number, velocity: FeetPerMinute, air: Air): FittingLoss {
   const pressure = velocityPressure(velocity, air);
-  return { velocityPressure: pressure, loss: inchesOfWater(coefficient * pressure) };
+  return { velocityPressure: pressure, loss: inchesOfWater(coefficient * pressure + 0) }; // never minus zero
 }
 
 export interface EquivalentLength extends FittingLoss {
@@ -47,7 +47,7 @@ export function coefficientOfLength(
   air: Air,
 ): LengthCoefficient {
   const pressure = velocityPressure(velocity, air);
-  const loss = inchesOfWater((length * rate) / 100);
+  const loss = inchesOfWater((length * rate) / 100 + 0); // never minus zero
   return { velocityPressure: pressure, loss, coefficient: loss / pressure };
 }
 

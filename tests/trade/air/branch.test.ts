@@ -9,6 +9,7 @@ import {
 import { standardAir } from '../../../src/trade/air/density.ts';
 import { elbowAngles, elbowCoefficient, elbowMakes, miterCoefficient } from '../../../src/trade/air/elbow.ts';
 import { fittingLoss } from '../../../src/trade/air/fitting.ts';
+import { rectangularElbowCoefficient } from '../../../src/trade/air/rectangular-elbow.ts';
 
 const set = { seed: 20261125, numRuns: 300 };
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -125,6 +126,30 @@ describe('an elbow', () => {
       }),
       set,
     );
+  });
+});
+
+describe('a rectangular elbow', () => {
+  const at = (...row: Parameters<typeof rectangularElbowCoefficient>) => {
+    const found = rectangularElbowCoefficient(...row);
+    if (!found.ok) throw new Error(found.fault.code);
+    return found.value;
+  };
+
+  it('loses less with a larger radius, less still with a vane, and most with a sharp throat', () => {
+    const byRadius = ([0.5, 0.75, 1, 1.5, 2] as const).map((ratio) => at('radius', ratio, 1));
+    expect([...byRadius].sort((one, other) => other - one)).toEqual(byRadius);
+    expect(at('one vane', 0.75, 1)).toBeLessThan(at('radius', 0.75, 1));
+    expect(at('mitered', 0, 1)).toBeGreaterThan(at('radius', 0.5, 1));
+  });
+
+  it('is refused where its tables have no row, with the rows that there are', () => {
+    expect(rectangularElbowCoefficient('radius', 1, 2)).toMatchObject({
+      fault: { code: 'no_rectangular_elbow_row', aspects: [1] },
+    });
+    expect(rectangularElbowCoefficient('mitered', 1, 2)).toMatchObject({
+      fault: { code: 'no_rectangular_elbow_row', ratios: [0], aspects: [] },
+    });
   });
 });
 
