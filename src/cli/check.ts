@@ -10,7 +10,7 @@ import { labelOf } from '../workbook/label.ts';
 import { shownValue, standingOf } from '../workbook/standing.ts';
 import { refusal } from './answer.ts';
 import type { Command } from './command.ts';
-import { type FiguredWorkbook, figured, withFiguredTexts } from './figured-workbook.ts';
+import { type FiguredWorkbook, figured } from './figured-workbook.ts';
 import { fold } from './fold.ts';
 import { openFile } from './open-file.ts';
 import { readWords } from './words.ts';
@@ -62,8 +62,7 @@ function heading({ workbook: { title, kind, template } }: FiguredWorkbook): stri
 }
 
 async function remarksOn(book: FiguredWorkbook, sheet: Sheet): Promise<readonly Remark[]> {
-  const named = withFiguredTexts(sheet, book.values);
-  const label = (address: CellAddress) => labelOf(named, address);
+  const label = (address: CellAddress) => labelOf(sheet, address, book.values);
   return [...cellRemarks(book, sheet, label), ...(await cautionRemarks(book, sheet, label))];
 }
 

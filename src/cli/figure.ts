@@ -8,11 +8,10 @@ import { explain, explainFormula } from '../session/explain.ts';
 import { writeTape } from '../trade/tape/write.ts';
 import { sheetNamed } from '../workbook/cells.ts';
 import type { Sheet } from '../workbook/document.ts';
-import { labelOf } from '../workbook/label.ts';
 import { showValue } from '../workbook/show.ts';
 import { type Answer, refusal } from './answer.ts';
 import type { Command } from './command.ts';
-import { type FiguredWorkbook, figured, withFiguredTexts } from './figured-workbook.ts';
+import { type FiguredWorkbook, figured } from './figured-workbook.ts';
 import { fold } from './fold.ts';
 import { openFile } from './open-file.ts';
 import { readWords } from './words.ts';
@@ -64,9 +63,8 @@ async function figureOn(book: FiguredWorkbook, sheet: Sheet, formula: string): P
   if (pointed && home) {
     const address = { row: pointed.row, column: pointed.column };
     const cell = await explain(workbook, values, calculator, home, address);
-    const label = labelOf(withFiguredTexts(home, values), address);
     const asked = [
-      [cell.place, label].filter(Boolean).join(', '),
+      [cell.place, cell.label].filter(Boolean).join(', '),
       ...(cell.formula === null ? [] : [`=${cell.formula}`]),
     ];
     return answer(asked, value, cell.unit ?? undefined, writeWorking(cell));

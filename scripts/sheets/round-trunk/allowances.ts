@@ -16,7 +16,7 @@ export const allowances: Form = form({
   id: 'allowances',
   name: 'Allowances',
   says: 'What this shop allows. Change a number here and every cut of this job follows; other jobs keep their own.',
-  widths: [21, 11, 30, 9, 8, 11, 11, 12, 16, 10, 11],
+  widths: [20, 9, 27, 8, 7, 9, 9, 10, 13, 8, 9],
   lines: [
     line(
       ...[
@@ -105,7 +105,7 @@ export const allowances: Form = form({
       0,
       'How much of the roll width lies over the next piece and covers nothing of its own?',
       { least: 0, most: 12, why: 'a flange is a few inches wide' },
-      'data sheet: 2 in, read as beside the width',
+      'data sheet: beside the width',
     ),
     percent('wrap_waste', 'Waste of wrap', 0.05, practice),
     counted(
@@ -208,7 +208,7 @@ export const allowances: Form = form({
     ),
     counted(
       'end_joints',
-      'Joints to what comes before',
+      'Joints at the ends',
       1,
       'How many joints does a piece have besides those between its own sections?',
       { least: 0, most: 2, why: 'a piece has two ends' },
@@ -241,7 +241,7 @@ export const allowances: Form = form({
       12,
       'How far apart may screws be at a joint?',
       { least: 1, most: 36, why: 'over 3 ft apart they hold nothing' },
-      `${practice}; code: 3 in a round joint`,
+      'common practice; code: 3 at least',
     ),
     counted('screw_box', 'Screws in a box', 500, 'How many screws are in a box?', aBox, thisShop),
     length(

@@ -36,7 +36,7 @@ export const job: Form = form({
   id: 'job',
   name: 'Job',
   says: 'Say what the job is; read here what it takes, what to watch and what to buy.',
-  widths: [24, 19, 43],
+  widths: [23, 19, 37],
   lines: [
     line(heading('This job'), null, heading('Before you cut')),
     line(words('Job'), given({ asks: 'What is this job called, such as the street and lot?' }), caution(0)),

@@ -26,7 +26,7 @@ export const pieces: Form = form({
   id: 'pieces',
   name: 'Pieces',
   says: 'Measure each piece and fill in a line; the blanks to cut stand underneath.',
-  widths: [8, 11, 7, 7, 9, 9, 7, 8, 8],
+  widths: [6, 10, 6, 6, 9, 9, 7, 7, 6],
   lines: [
     line(...['Piece', 'Shape', 'Width', 'Depth', 'Length', 'Gauge', 'Taps', 'Tap size'].map(heading)),
     ...measured.map(measuredLine),

@@ -7,7 +7,7 @@ export const sealAndFasten: Form = form({
   id: 'seal',
   name: 'Seal and fasten',
   says: 'Seal every metal joint and both seams of every tap before the wrap goes on; nothing is to be filled in here.',
-  widths: [11, 9, 8, 10, 10, 10, 8, 8],
+  widths: [10, 7, 7, 9, 9, 9, 7, 6],
   lines: [
     line(
       ...['Piece', 'Sections', 'Joints', 'At joints', 'At taps', 'Facing', 'Screws', 'Staples'].map(heading),
@@ -24,39 +24,11 @@ export const sealAndFasten: Form = form({
       total('H', count),
     ),
     emptyLine,
-    line(...['To buy', 'Rolls', 'Boxes', 'Needed'].map(heading)),
-    namedLine(
-      'joint_tape_rolls',
-      words('Joint tape'),
-      figured('IF(D13=0,0,SEAL.ROLLS(D13,tape_roll,tape_waste))', count),
-      null,
-      figured('D10+E10', wholeFeet),
-    ),
-    namedLine(
-      'facing_tape_rolls',
-      words('Facing tape'),
-      figured('IF(D14=0,0,SEAL.ROLLS(D14,facing_roll,tape_waste))', count),
-      null,
-      figured('F10', wholeFeet),
-    ),
-    {
-      cells: [
-        words('Screws'),
-        null,
-        figured('ROUNDUP(D15*(1+fastener_waste)/screw_box,0)', count),
-        figured('G10', count),
-      ],
-      name: { is: 'screw_boxes', at: 2 },
-    },
-    {
-      cells: [
-        words('Staples'),
-        null,
-        figured('ROUNDUP(D16*(1+fastener_waste)/staple_box,0)', count),
-        figured('H10', count),
-      ],
-      name: { is: 'staple_boxes', at: 2 },
-    },
+    line(...['To buy', 'Order', 'Of', 'Needed'].map(heading)),
+    orderLine('joint_tape_rolls', 'Joint tape', rolls('D13', 'tape_roll'), figured('D10+E10', wholeFeet)),
+    orderLine('facing_tape_rolls', 'Facing tape', rolls('D14', 'facing_roll'), figured('F10', wholeFeet)),
+    orderLine('screw_boxes', 'Screws', boxes('D15', 'screw_box'), figured('G10', count)),
+    orderLine('staple_boxes', 'Staples', boxes('D16', 'staple_box'), figured('H10', count)),
   ],
 });
 
@@ -80,4 +52,21 @@ function pieceLine(row: number, blankRow: number): Line {
 
 function total(column: string, more: Partial<Cell>): Cell {
   return figured(`SUM(${column}2:${column}9)`, more);
+}
+
+interface Bought {
+  readonly order: string;
+  readonly of: 'rolls' | 'boxes';
+}
+
+function rolls(needed: string, roll: string): Bought {
+  return { order: `IF(${needed}=0,0,SEAL.ROLLS(${needed},${roll},tape_waste))`, of: 'rolls' };
+}
+
+function boxes(needed: string, box: string): Bought {
+  return { order: `ROUNDUP(${needed}*(1+fastener_waste)/${box},0)`, of: 'boxes' };
+}
+
+function orderLine(name: string, label: string, { order, of }: Bought, needed: Cell): Line {
+  return namedLine(name, words(label), figured(order, count), words(of), needed);
 }

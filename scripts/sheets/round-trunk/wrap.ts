@@ -12,7 +12,7 @@ export const wrap: Form = form({
   id: 'wrap',
   name: 'Wrap',
   says: 'Cut each wrap at the length under “Cut at”; nothing is to be filled in unless a piece gets another wrap.',
-  widths: [8, 9, 10, 8, 7, 7, 6, 13, 10],
+  widths: [8, 8, 8, 7, 5, 6, 5, 10, 8],
   lines: [
     line(
       ...['Piece', 'Wrap', 'Stretch-out', 'Cut at', 'Pieces', 'Left on', 'R left', 'Check', 'Other wrap'].map(
@@ -21,7 +21,7 @@ export const wrap: Form = form({
     ),
     ...measured.map(pieceLine),
     emptyLine,
-    line(...['Wrap to buy', 'Rolls', 'Pieces'].map(heading)),
+    line(...['To buy', 'Rolls', 'Pieces'].map(heading)),
     ...order.map((row, index) => orderLine(row, measured[index] ?? 0)),
   ],
   blocks: { wrap_used: 'B2:B9', wrap_cuts: 'D2:D9', wrap_pieces: 'E2:E9' },
