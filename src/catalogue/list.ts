@@ -8,6 +8,7 @@ import { airFactor, airReynolds } from './air/friction-factor.ts';
 import { airAtPressure, airClass, airLeakage, airTestClass } from './air/leakage.ts';
 import { airCfm, airShare } from './air/load.ts';
 import { airAvailable, airRate } from './air/pressure.ts';
+import { airRectangularElbow } from './air/rectangular-elbow.ts';
 import { airRound } from './air/round.ts';
 import { airDiameter, airWidth } from './air/size.ts';
 import { airTemperature } from './air/temperature.ts';
@@ -19,6 +20,7 @@ import { blankCone } from './blank/cone.ts';
 import { blankEndCap } from './blank/end-cap.ts';
 import { blankLengthways } from './blank/length.ts';
 import { blankOffset } from './blank/offset.ts';
+import { blankPlenum } from './blank/plenum.ts';
 import { blankRectangular } from './blank/rectangular.ts';
 import { blankRectangularElbow } from './blank/rectangular-elbow.ts';
 import { blankRound } from './blank/round.ts';
@@ -27,6 +29,16 @@ import type { AnyTradeFunction } from './define.ts';
 import { gaugeLeast } from './gauge/least.ts';
 import { gaugeThickness } from './gauge/thickness.ts';
 import { gaugeWeight } from './gauge/weight.ts';
+import { hangAnchor } from './hang/anchor.ts';
+import { hangBar } from './hang/bar.ts';
+import { hangCount } from './hang/count.ts';
+import { hangLength } from './hang/length.ts';
+import { hangLoad } from './hang/load.ts';
+import { hangPlace } from './hang/place.ts';
+import { hangSag } from './hang/sag.ts';
+import { hangSize } from './hang/size.ts';
+import { hangSpacing } from './hang/spacing.ts';
+import { hangStrap } from './hang/strap.ts';
 import { sealFacing } from './seal/facing.ts';
 import { sealJoint } from './seal/joint.ts';
 import { sealRolls } from './seal/rolls.ts';
@@ -54,6 +66,7 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   blankRectangularElbow,
   blankOffset,
   blankEndCap,
+  blankPlenum,
   blankCone,
   areaDuct,
   weightDuct,
@@ -89,6 +102,7 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   airLoss,
   airElbow,
   airMiter,
+  airRectangularElbow,
   airBranch,
   airEnlarge,
   airLength,
@@ -101,6 +115,16 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   airDensity,
   airReynolds,
   airFactor,
+  hangSpacing,
+  hangCount,
+  hangPlace,
+  hangSize,
+  hangStrap,
+  hangLength,
+  hangBar,
+  hangLoad,
+  hangAnchor,
+  hangSag,
   tapeRead,
   tapeWrite,
   tapeRound,

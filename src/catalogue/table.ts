@@ -47,6 +47,25 @@ export function optionalNumberColumn<U extends Unit>(unit: U, about: Limits): Co
   };
 }
 
+/** One of a few words; upper and lower case alike. */
+export function choiceColumn<const C extends string>(
+  choices: readonly C[],
+  about: { says: string },
+): Column<C> {
+  return {
+    says: about.says,
+    allows: choices.join(', '),
+    read: (raw) =>
+      choices.find(
+        (one) =>
+          one.toLowerCase() ===
+          String(raw ?? '')
+            .trim()
+            .toLowerCase(),
+      ),
+  };
+}
+
 /** A table argument with these columns. Headings match whatever their case, with spaces or underscores. */
 export function table<C extends Columns>(columns: C, about: { says: string }): Argument<Table<C>> {
   const names = Object.keys(columns);

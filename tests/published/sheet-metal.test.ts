@@ -9,6 +9,7 @@ import { bend, printedRule } from '../../src/trade/blank/bend.ts';
 import { endCap } from '../../src/trade/blank/end-cap.ts';
 import { type OffsetForm, offset } from '../../src/trade/blank/offset.ts';
 import { blankSize, netArea } from '../../src/trade/blank/piece.ts';
+import { plenum } from '../../src/trade/blank/plenum.ts';
 import { type Make, rectangularParts } from '../../src/trade/blank/rectangular.ts';
 import {
   type ElbowForm,
@@ -29,6 +30,7 @@ import { roundToTape } from '../../src/trade/tape/round.ts';
 import { ductWeight } from '../../src/trade/weight/duct.ts';
 import { blankWeight } from '../../src/trade/weight/sheet.ts';
 import { holdAgainst, type NotYet, type Proof } from './checks.ts';
+import { roundPatternProofs } from './round-patterns.ts';
 
 function sheet(material: Material, gauge: number, basis: Basis = 'nominal') {
   const outcome = sheetOf(material, gauge, basis);
@@ -186,6 +188,23 @@ function angledOffset(shift: number, angle: number): readonly number[] {
   return [travel, run, turn / 2];
 }
 
+function plenumOf(width: number, depth: number, height: number) {
+  const outcome = plenum({
+    made: 'one piece',
+    width: inches(width),
+    depth: inches(depth),
+    height: inches(height),
+    pocket: inches(1),
+    flange: inches(0.25),
+    topEdge: inches(0),
+    bottomEdge: inches(0),
+    lidEdge: inches(1),
+    openings: [],
+  });
+  if (!outcome.ok) throw new Error(outcome.fault.code);
+  return outcome.value;
+}
+
 const sixRound: DuctSection = { shape: 'round', diameter: inches(6) };
 const twentyByEight: DuctSection = { shape: 'rectangular', width: inches(20), depth: inches(8) };
 const aFoot = inches(12);
@@ -199,6 +218,7 @@ function weightOfBlank(width: number, length: number, gauge: number) {
 }
 
 const proofs: Readonly<Record<string, Proof>> = {
+  ...roundPatternProofs,
   G30T: thickness('galvanized', 30),
   G22T: thickness('galvanized', 22),
   G20T: thickness('galvanized', 20),
@@ -289,7 +309,11 @@ const proofs: Readonly<Record<string, Proof>> = {
     const { width, length } = blankSize(endCap(inches(20), inches(8), inches(1), inches(0)));
     return [width, length];
   },
-  PL1: () => blanks('one piece', 20, 24, 1, 0.25),
+  PL1: () => {
+    const [walls] = plenumOf(20, 24, 36);
+    return walls ? blankSize(walls).width : Number.NaN;
+  },
+  PL2: () => plenumOf(20, 24, 36).reduce((sum, piece) => sum + 144 * netArea(piece), 0),
   WT1: () => ductArea(sixRound, aFoot).area,
   WT2: () => weightOfAFoot(sixRound),
   WT3: () => weightOfAFoot(sixRound, 1),
@@ -309,49 +333,9 @@ const notYet: readonly NotYet[] = [
   { why: 'No function lets one pipe slip into another by the old rule of 7 thicknesses.', ids: ['RP9'] },
   { why: 'Copper and lead pipe, weighed by the old rule for tinmen, are no duct.', ids: ['RP11', 'RP12'] },
   {
-    why: 'No function lays out a concentric reducer yet.',
-    ids: [
-      ...['CR1a', 'CR1b', 'CR1c', 'CR1d', 'CR1e', 'CR1g', 'CR2a', 'CR2b', 'CR2e', 'CR2f', 'CR2g'],
-      ...['CR3a', 'CR3b', 'CR3d', 'CR3e', 'CR3g', 'CR4a', 'CR4b', 'CR5', 'CR6', 'CR8'],
-    ],
-  },
-  {
-    why: 'No function lays out an eccentric reducer yet.',
-    ids: ['ER1', 'ER2', 'ER3', 'ER4', 'ER5', 'ER7', 'ER9'],
-  },
-  {
     why: 'No function lays out a square to round or a boot yet.',
-    ids: [...['BT1', 'BT2'], ...['SR1', 'SR2', 'SR3', 'SR4', 'SR5', 'SR6', 'SR8', 'SR9', 'SR10']],
+    ids: ['BT1', 'BT2'],
   },
-  {
-    why: 'No function lays out an elbow yet, so none is weighed.',
-    ids: [
-      ...[
-        'EL3n',
-        'EL4n',
-        'EL5n',
-        'EL7n',
-        'EL8',
-        'EL9',
-        'EL13',
-        'EL14',
-        'EL15',
-        'EL17',
-        'EL18',
-        'EL19',
-        'EL20',
-      ],
-      ...['WT8'],
-    ],
-  },
-  {
-    why: 'No function lays out a saddle or the hole for it yet.',
-    ids: [
-      ...['SA1a', 'SA1b', 'SA1c', 'SA2a', 'SA2b', 'SA2c', 'SA3a', 'SA3b', 'SA3c', 'SA4a', 'SA4b', 'SA4c'],
-      ...['SA5b', 'SA5c', 'SA6', 'SA7'],
-    ],
-  },
-  { why: 'No function lays out an end cap or a closed plenum yet.', ids: ['CP1', 'PL2'] },
   {
     why: 'No function spaces hangers or fasteners yet.',
     ids: ['HG2', 'HG4', 'HG5', 'HG6', 'HG7', 'HG8', 'HG9', 'HG10', 'HG12'],

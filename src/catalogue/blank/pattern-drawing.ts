@@ -70,6 +70,14 @@ function pieceMarks(piece: Piece, top: number): { readonly marks: readonly Mark[
           role: line.is === 'bend' ? 'bend' : 'guide',
         }),
       ),
+      ...(piece.cutouts ?? []).map(
+        (cutout): Mark => ({
+          type: 'outline',
+          points: cutout.outline.map(place),
+          closed: true,
+          role: 'cut',
+        }),
+      ),
       ...notes.map(
         (text, index): Mark => ({
           type: 'label',

@@ -241,6 +241,17 @@ function pieceSteps(piece: Piece): readonly Step[] {
             'count',
           ),
         ]),
+    ...(piece.cutouts ?? []).map((cutout) => {
+      const { corner } = blankSize(piece);
+      const across = cutout.outline.map((at) => at.across - corner.across);
+      const up = cutout.outline.map((at) => at.up - corner.up);
+      return step(
+        `opening ${cutout.is}, left × bottom to right × top`,
+        'from the lower left corner of the blank',
+        `${say(Math.min(...across))} × ${say(Math.min(...up))} to ${say(Math.max(...across))} × ${say(Math.max(...up))}`,
+        'count',
+      );
+    }),
     ...(bends === 0 ? [] : [step('bends', '', bends, 'count')]),
     step(answerLabels.width, widthSum, width, 'in'),
     step(answerLabels.length, lengthSum, length, 'in'),

@@ -30,6 +30,14 @@ export interface Line {
   readonly to: Spot;
 }
 
+/** An opening cut into a piece. */
+export interface Cutout {
+  readonly is: string;
+  readonly outline: readonly Spot[];
+  /** In square inches, exact where the outline is drawn by points. */
+  readonly area: number;
+}
+
 /** A kind of flat piece: its sides go round to the left, without seams. */
 export interface Piece {
   readonly part: number;
@@ -37,6 +45,7 @@ export interface Piece {
   readonly pieces: number;
   readonly sides: readonly Side[];
   readonly lines: readonly Line[];
+  readonly cutouts?: readonly Cutout[];
 }
 
 export const spot = (across: number, up: number): Spot => ({ across, up });
@@ -109,11 +118,13 @@ export function sideLength(side: Side): Inches {
   );
 }
 
-/** Area without seams, exact on arcs. */
+/** Area without seams and openings, exact on arcs. */
 export function netArea(piece: Piece): SquareFeet {
   const polygon = areaWithin(piece.sides.flatMap((side) => side.spots));
   const bulges = piece.sides.flatMap((side) => (side.arcs ?? []).map((arc) => bulge(arc, side)));
-  return squareFeetFromSquareInches(polygon + bulges.reduce((sum, one) => sum + one, 0));
+  const added = bulges.reduce((sum, one) => sum + one, 0);
+  const removed = (piece.cutouts ?? []).reduce((sum, one) => sum + one.area, 0);
+  return squareFeetFromSquareInches(polygon + added - removed);
 }
 
 /** The rectangle of sheet that the blank is cut from, seams included, as the piece lies. */
