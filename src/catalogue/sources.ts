@@ -594,6 +594,161 @@ export const sources = {
     place: 'half a cent goes up',
     status: 'common practice, no source',
   },
+  'radial-conduction': {
+    title: 'Conduction through a flat and through a round layer',
+    place: 'thickness ÷ k; radius × ln(outer radius ÷ inner radius) ÷ k',
+    status: 'exact formula, worked here',
+  },
+  'round-duct-paper': {
+    title: 'Conference paper on the true R of round residential duct, abstract',
+    place: '6 in flex of R 4.2 and R 8 has 3.41 and 5.62 on its bare area',
+    status: 'read at source',
+  },
+  'density-fit': {
+    title: 'Conductivity of glass-fibre wrap by its density, fitted for this project',
+    place: 'k = 0.1986 + 0.0725 ÷ density to 21 published points, largest miss 0.005',
+    status: 'exact formula, worked here',
+  },
+  'saturation-equations': {
+    title: 'Handbook equations for the pressure of saturated water vapor',
+    place: 'as a psychrometric library has them, over water and over ice',
+    status: 'read at source',
+  },
+  'sweating-bulletin': {
+    title: 'Engineering bulletin of a spiral-duct maker on condensation',
+    place: 'R = film × (dew point − duct) ÷ (around − dew point)',
+    status: 'read at source',
+  },
+  'film-state-code': {
+    title: 'State energy code WAC 51-11-0526',
+    place: 'still air: 0.61 heat up, 0.68 across, 0.92 down',
+    status: 'read at source',
+  },
+  'film-handbook-table': {
+    title: 'Handbook of fundamentals, 2021, chapter 26, table 10, in a notes file',
+    place: 'still air at emittance 0.20 and 0.05, by the way the heat goes',
+    status: 'quoted by a secondary source',
+  },
+  'inner-film-guide': {
+    title: 'British design guide, table 3.25, in a code file',
+    place: 'inner film 15.5 W/(m²·K) at about 3 m/s, which is R 0.37',
+    status: 'quoted by a secondary source',
+  },
+  'irc-2018-retarder': {
+    title: 'International residential code of 2018, M1601.4.6, page 540',
+    place: 'facing over cooling supply ducts: at most 0.05 perm, or foil of 2 mil',
+    status: 'read at source',
+  },
+  'heat-source-clearance': {
+    title: 'State weatherization field guide on duct insulation',
+    place: '3 in clear of recessed lights and other heat sources',
+    status: 'read at source',
+  },
+  'needed-iecc-2009': {
+    title: 'IECC of 2009, in a remark of a state energy-code site',
+    place: 'ducts in attics: R 8 supply, R 6 return',
+    status: 'quoted by a secondary source',
+  },
+  'needed-iecc-2015': {
+    title: 'IECC of 2015, R403.3.1, printed by a state energy-code site',
+    place: 'R 8 and 6 in attics, R 6 and 4.2 elsewhere, by 3 in',
+    status: 'quoted by a secondary source',
+  },
+  'needed-irc-2018': {
+    title: 'IRC and IECC of 2018, summed up by a state energy-code site',
+    place: 'ducts in attics: R 8 supply, R 6 return; the text of 2015 differs',
+    status: 'quoted by a secondary source',
+  },
+  'needed-buried-2018': {
+    title: 'Buried-duct rule of 2018, N1103.3.6, as adopted in a city code',
+    place: 'R 8; ceiling R 19 in all; R 13 on supply where hot and humid',
+    status: 'read at source',
+  },
+  'needed-washington-2021': {
+    title: 'Washington Administrative Code 51-11R-40320, on the IECC of 2021',
+    place: 'R403.3.1: R 8 and 6 outside conditioned space, R 10 in slab or ground',
+    status: 'read at source',
+  },
+  'needed-minnesota': {
+    title: 'Minnesota Rules 1322.1103, section N1103',
+    place: 'R 8 in attic, garage, vented crawl space and outdoors; else by the difference',
+    status: 'read at source',
+  },
+  'needed-wisconsin': {
+    title: 'Wisconsin SPS 322.42',
+    place: 'R 8: heating ducts outside the envelope, cooling supply in attics',
+    status: 'read at source',
+  },
+  'needed-ontario': {
+    title: 'Ontario building code 9.33.6.7.(8)',
+    place: '2.1 m²·K/W against unheated space',
+    status: 'read at source',
+  },
+  'needed-federal-guidance': {
+    title: 'Resource guide of a national laboratory on duct insulation',
+    place: 'R 8 supply, R 6 other ducts in unconditioned space',
+    status: 'read at source',
+  },
+  'needed-weatherization-2020': {
+    title: 'National standard work specification for weatherization, 5.0107.1c, 2020',
+    place: 'R 8 outside the thermal boundary, R 12 outdoors',
+    status: 'read at source',
+  },
+  'needed-commercial-2015': {
+    title: 'IECC of 2015, C403.2.9, printed in a maker article',
+    place: 'R 6 unconditioned; outdoors and in assemblies R 8 in zones 1 to 4, R 12 in 5 to 8',
+    status: 'quoted by a secondary source',
+  },
+  'needed-washington-2015': {
+    title: 'Washington Administrative Code 51-11C-40327, on the IECC of 2015',
+    place: 'C403.2.8.2: R 6 unconditioned; outdoors R 8 in zone 4, R 12 in zone 5',
+    status: 'read at source',
+  },
+  'leakage-limits-magazine': {
+    title: 'IECC of 2009, 2012 and 2015, told in a trade magazine',
+    place: 'total leakage at 25 Pa per 100 sq ft of conditioned floor',
+    status: 'quoted by a secondary source',
+  },
+  'leakage-limits-2018': {
+    title: 'International residential code of 2018, N1103.3.4, page 510',
+    place: '4 and 3 at rough-in, 4 finished, 1.5 for buried ducts, cfm at 25 Pa per 100 sq ft of floor',
+    status: 'read at source',
+  },
+  'usual-leakage': {
+    title: 'Engineering reference site on duct seal classes',
+    place: 'share of the flow usually lost: A 2-5, B 3-10, C 5-20, unsealed 10-40 %',
+    status: 'quoted by a secondary source',
+  },
+  'mastic-volume': {
+    title: 'Volume of a film and of a bead',
+    place: '231 cu in in a US gallon: 1604.17 sq ft ÷ wet film in mils',
+    status: 'exact formula, worked here',
+  },
+  'mastic-sheets': {
+    title: 'Data sheets of water-based duct sealants',
+    place: '20 mil covers 80, 32 mil 45 to 55 sq ft per gallon; band 2 in; 16 to 48 h before a test',
+    status: 'read at source',
+  },
+  'mastic-data-sheet': {
+    title: 'Data sheet of a duct sealant',
+    place: '32 mil covers 50 sq ft; 56 % solids; a 10.5 fl oz cartridge gives 30 ft of 1/4 in bead',
+    status: 'read at source',
+  },
+  'mastic-by-eye': {
+    title: 'Home-repair guide on sealing ducts',
+    place: 'about 1/16 in thick, mesh over gaps of more than 1/4 in',
+    status: 'quoted by a secondary source',
+  },
+  'mastic-instructions': {
+    title: 'Instruction sheet of a duct sealant',
+    place: 'not where it can freeze or be rained on before it is dry; two coats of 20 mil on board',
+    status: 'read at source',
+  },
+  'irc-2018-closures': {
+    title: 'International residential code of 2018, M1601.4.1, page 540',
+    place: 'marks on closures: 181A-P, -M, -H for board, 181B-FX and -M for metal and flex',
+    status: 'read at source',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;
