@@ -30,6 +30,7 @@ import { roundToTape } from '../../src/trade/tape/round.ts';
 import { ductWeight } from '../../src/trade/weight/duct.ts';
 import { blankWeight } from '../../src/trade/weight/sheet.ts';
 import { holdAgainst, type NotYet, type Proof } from './checks.ts';
+import { hangingProofs } from './hanging.ts';
 import { roundPatternProofs } from './round-patterns.ts';
 
 function sheet(material: Material, gauge: number, basis: Basis = 'nominal') {
@@ -337,13 +338,9 @@ const notYet: readonly NotYet[] = [
     ids: ['BT1', 'BT2'],
   },
   {
-    why: 'No function spaces hangers or fasteners yet.',
-    ids: ['HG2', 'HG4', 'HG5', 'HG6', 'HG7', 'HG8', 'HG9', 'HG10', 'HG12'],
-  },
-  {
     why: 'No function plans cuts from stock yet.',
     ids: ['CU1', 'CU2', 'CU3', 'CU5', 'CU6', 'CU7', 'CU8', 'CU9', 'CU10'],
   },
 ];
 
-holdAgainst('sheet-metal-checks.csv', proofs, notYet);
+holdAgainst('sheet-metal-checks.csv', { ...proofs, ...hangingProofs }, notYet);

@@ -9,9 +9,16 @@ export interface Sag {
 /** Inches of sag for each foot between supports: flexible duct standard, 5th ed. 2010, 4.6, read in a guide. */
 export const sagPerFoot = inches(0.5);
 
-/** The deepest sag of flex between two supports (in), and how much longer a parabola that deep is than its span, by the
- *  first term of its series. */
+/** The deepest sag of flex between two supports (in), and how much longer a parabola that deep is than its span. Source
+ *  of the length: geometry. */
 export function flexSag(spacing: Inches, perFoot: Inches): Sag {
   const sag = (perFoot * spacing) / 12;
-  return { sag: inches(sag), longer: inches((8 * sag * sag) / (3 * spacing)) };
+  return { sag: inches(sag), longer: inches(parabola(spacing, sag) - spacing) };
+}
+
+/** Length along a parabola of this span and depth. */
+function parabola(span: number, depth: number): number {
+  if (depth === 0) return span;
+  const slope = (4 * depth) / span;
+  return (span / 2) * (Math.hypot(1, slope) + Math.asinh(slope) / slope);
 }
