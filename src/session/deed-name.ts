@@ -18,6 +18,10 @@ export function deedName(workbook: Workbook, command: Command): string {
     }
     case 'retitle':
       return `the title ${shortened(command.title)}`;
+    case 'dress': {
+      const [first] = command.addresses;
+      return first ? `the look of ${placeName(workbook, command.sheet, first)}` : 'a look';
+    }
     case 'write':
       return `pasting at ${placeName(workbook, command.sheet, command.at)}`;
     case 'copy':

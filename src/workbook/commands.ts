@@ -2,6 +2,7 @@ import type { CellAddress } from '../base/address.ts';
 import { assertNever, done, failed, type Outcome } from '../base/outcome.ts';
 import { cellAt, sheetWithId } from './cells.ts';
 import { type CopyCommand, type CopyFault, copyCells } from './command/copy.ts';
+import { type DressCommand, type DressFault, dressCells } from './command/dress.ts';
 import { type FillCommand, type FillFault, fillCells } from './command/fill.ts';
 import { changeLines, type LinesCommand, type LinesFault } from './command/lines.ts';
 import { type MoveCommand, type MoveFault, moveCells } from './command/move.ts';
@@ -23,6 +24,7 @@ export type Command =
     }
   | { readonly type: 'clear'; readonly sheet: string; readonly addresses: readonly CellAddress[] }
   | { readonly type: 'retitle'; readonly title: string }
+  | DressCommand
   | WriteCommand
   | CopyCommand
   | MoveCommand
@@ -33,6 +35,7 @@ export type Command =
 
 export type CommandFault =
   | EntryFault
+  | DressFault
   | WriteFault
   | CopyFault
   | MoveFault
@@ -54,6 +57,8 @@ export function runCommand(workbook: Workbook, command: Command): Outcome<Differ
       if (title === '') return failed({ code: 'no_title' });
       return done(title === workbook.title ? [] : [{ type: 'title', before: workbook.title, after: title }]);
     }
+    case 'dress':
+      return dressCells(workbook, command);
     case 'write':
       return writeEntries(workbook, command);
     case 'copy':

@@ -32,6 +32,17 @@ export type Format =
   | { readonly type: 'percent'; readonly places: number }
   | { readonly type: 'millimetres'; readonly places: number };
 
+/** How a cell looks beside its format. Shades are of the project's own palette. */
+export interface CellStyle {
+  readonly bold?: true;
+  readonly align?: 'left' | 'middle' | 'right';
+  /** Long words go on below, and the row grows. */
+  readonly wraps?: true;
+  readonly shade?: (typeof shades)[number];
+}
+
+export const shades = ['zinc', 'sand', 'sky', 'leaf', 'rose'] as const;
+
 export interface Cell {
   readonly content: Content;
   /** What was typed, kept where the content alone would not give it back (`1372mm`). */
@@ -41,6 +52,7 @@ export interface Cell {
   readonly format?: Format;
   readonly question?: Question;
   readonly note?: string;
+  readonly style?: CellStyle;
 }
 
 export type Row = readonly (Cell | null)[];

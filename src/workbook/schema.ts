@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { type Unit, unitNames } from '../base/unit.ts';
+import { shades } from './document.ts';
 
 /** The workbook file, version 1, as it stands on disk. Everything that crosses the edge passes here and is read once;
  *  nothing unknown is let in. Cells stand by address, so that a file reads and compares well. */
@@ -41,6 +42,14 @@ const cell = z.strictObject({
   format: format.optional(),
   question: question.optional(),
   note: z.string().max(2000).optional(),
+  style: z
+    .strictObject({
+      bold: z.literal(true).optional(),
+      align: z.enum(['left', 'middle', 'right']).optional(),
+      wraps: z.literal(true).optional(),
+      shade: z.enum(shades).optional(),
+    })
+    .optional(),
 });
 
 const sheet = z.strictObject({

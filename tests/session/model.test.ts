@@ -5,6 +5,7 @@ import { bookOf } from '../../src/engine/book.ts';
 import { createCalculator } from '../../src/engine/create.ts';
 import { createSession } from '../../src/session/session.ts';
 import { cellAt, sheetNamed } from '../../src/workbook/cells.ts';
+import type { Dress } from '../../src/workbook/command/dress.ts';
 import type { Command } from '../../src/workbook/commands.ts';
 import { isFormula, type Workbook } from '../../src/workbook/document.ts';
 import { storedForm } from '../../src/workbook/file.ts';
@@ -14,6 +15,12 @@ import { sampleWorkbook } from '../workbook/sample.ts';
 
 const address = fc.record({ row: fc.nat({ max: 5 }), column: fc.nat({ max: 4 }) });
 const sheet = fc.constantFrom('pieces', 'wrap', 'third');
+const block = fc
+  .record({ from: address, rows: fc.nat({ max: 2 }), columns: fc.nat({ max: 1 }) })
+  .map(({ from, rows, columns }) => ({
+    from,
+    to: { row: from.row + rows, column: from.column + columns },
+  }));
 const axis = fc.constantFrom('row' as const, 'column' as const);
 const typed = fc.constantFrom(
   '16',
@@ -38,6 +45,33 @@ const command: fc.Arbitrary<Command> = fc.oneof(
     axis,
     at: fc.nat({ max: 4 }),
     count: fc.integer({ min: 1, max: 2 }),
+  }),
+  fc.record({
+    type: fc.constant('write' as const),
+    sheet,
+    at: address,
+    rows: fc.array(fc.array(typed, { minLength: 1, maxLength: 2 }), { minLength: 1, maxLength: 2 }),
+  }),
+  fc.record({
+    type: fc.constant('copy' as const),
+    from: fc.record({ sheet, range: block }),
+    to: fc.record({ sheet, range: block }),
+  }),
+  fc.record({
+    type: fc.constant('move' as const),
+    from: fc.record({ sheet, range: block }),
+    to: fc.record({ sheet, at: address }),
+  }),
+  fc.record({ type: fc.constant('fill' as const), sheet, from: block }).map(({ from, ...rest }) => ({
+    ...rest,
+    from,
+    to: { from: from.from, to: { row: from.to.row + 2, column: from.to.column } },
+  })),
+  fc.record({
+    type: fc.constant('dress' as const),
+    sheet,
+    addresses: fc.array(address, { maxLength: 2 }),
+    dress: fc.constantFrom<Dress>({ unit: 'in' }, { unit: null, style: { bold: true } }, { role: 'check' }),
   }),
   fc.constant<Command>({ type: 'add_sheet', id: 'third', name: 'Third', index: 1 }),
   fc.record({ type: fc.constant('remove_sheet' as const), sheet }),
