@@ -16,14 +16,21 @@ import { airVelocityInDuct } from './air/velocity.ts';
 import { airPitot, airVelocityPressure } from './air/velocity-pressure.ts';
 import { areaDuct } from './area/duct.ts';
 import { blankBend } from './blank/bend.ts';
+import { blankBoot } from './blank/boot.ts';
 import { blankCone } from './blank/cone.ts';
+import { blankEccentricCone } from './blank/eccentric-cone.ts';
 import { blankEndCap } from './blank/end-cap.ts';
+import { blankGore } from './blank/gore.ts';
 import { blankLengthways } from './blank/length.ts';
 import { blankOffset } from './blank/offset.ts';
 import { blankPlenum } from './blank/plenum.ts';
 import { blankRectangular } from './blank/rectangular.ts';
 import { blankRectangularElbow } from './blank/rectangular-elbow.ts';
 import { blankRound } from './blank/round.ts';
+import { blankRoundCap } from './blank/round-cap.ts';
+import { blankSquareToRound } from './blank/square-to-round.ts';
+import { blankTapEnd } from './blank/tap-end.ts';
+import { blankTapHole } from './blank/tap-hole.ts';
 import { blankTransition } from './blank/transition.ts';
 import type { AnyTradeFunction } from './define.ts';
 import { gaugeLeast } from './gauge/least.ts';
@@ -67,7 +74,14 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   blankOffset,
   blankEndCap,
   blankPlenum,
+  blankBoot,
   blankCone,
+  blankEccentricCone,
+  blankSquareToRound,
+  blankGore,
+  blankTapHole,
+  blankTapEnd,
+  blankRoundCap,
   areaDuct,
   weightDuct,
   weightBlank,

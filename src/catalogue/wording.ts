@@ -128,6 +128,8 @@ export function wordTradeFault(fault: TradeFault): string {
       return `Length (${sayValue(fault.length, 'in')}) and angle (${sayValue(fault.angle, 'deg')}) are both given, and either follows from the other. Clear one of them.`;
     case 'offset_too_tight':
       return `In ${sayValue(fault.length, 'in')} the duct cannot sweep over: its inner arc would have no radius. Make it at least ${sayCut(fault.least)} long, or use the form "angled".`;
+    case 'boot_too_low':
+      return `The middle of the round end stands ${sayValue(fault.height, 'in')} high, so the pipe would reach into the plane of the rectangle. Put it higher than ${sayCut(fault.least)}, or turn it less.`;
     case 'opening_past_wall':
       return `The opening ${quoted(fault.opening)} does not lie within the ${fault.wall}, which is ${sayInches(fault.width)} wide and ${sayInches(fault.height)} high, or there is no such wall. Its middle must lie at least half its size from every edge: move or shrink it.`;
     case 'no_such_station':

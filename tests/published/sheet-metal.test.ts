@@ -6,6 +6,7 @@ import {
 } from '../../src/base/quantity.ts';
 import { ductArea } from '../../src/trade/area/duct.ts';
 import { bend, printedRule } from '../../src/trade/blank/bend.ts';
+import { type BootSizes, bootCorner, bootMouth } from '../../src/trade/blank/boot.ts';
 import { endCap } from '../../src/trade/blank/end-cap.ts';
 import { type OffsetForm, offset } from '../../src/trade/blank/offset.ts';
 import { blankSize, netArea } from '../../src/trade/blank/piece.ts';
@@ -18,6 +19,7 @@ import {
 } from '../../src/trade/blank/rectangular-elbow.ts';
 import { type MeasuredAt, roundBlank } from '../../src/trade/blank/round.ts';
 import { type Transition, transition } from '../../src/trade/blank/transition.ts';
+import { lineBetween } from '../../src/trade/blank/unfold.ts';
 import {
   type DuctMetal,
   type LeastTable,
@@ -206,6 +208,23 @@ function plenumOf(width: number, depth: number, height: number) {
   return outcome.value;
 }
 
+/** Rectangle 10 × 4 in, 6 in round; the round end in an upright plane 8 in to the front, its middle 5 in up. */
+const rightAngleBoot: BootSizes = {
+  made: 'two halves',
+  width: inches(10),
+  depth: inches(4),
+  diameter: inches(6),
+  height: inches(5),
+  reach: inches(8),
+  shift: inches(0),
+  turn: 90,
+  divisions: 12,
+  stepped: 'chords',
+  squareEnd: inches(0),
+  roundEnd: inches(0),
+  seam: inches(0),
+};
+
 const sixRound: DuctSection = { shape: 'round', diameter: inches(6) };
 const twentyByEight: DuctSection = { shape: 'rectangular', width: inches(20), depth: inches(8) };
 const aFoot = inches(12);
@@ -314,6 +333,8 @@ const proofs: Readonly<Record<string, Proof>> = {
     const [walls] = plenumOf(20, 24, 36);
     return walls ? blankSize(walls).width : Number.NaN;
   },
+  BT1: () => lineBetween(bootCorner(rightAngleBoot, 'front right'), bootMouth(rightAngleBoot, 0)),
+  BT2: () => lineBetween(bootCorner(rightAngleBoot, 'front right'), bootMouth(rightAngleBoot, Math.PI / 2)),
   PL2: () => plenumOf(20, 24, 36).reduce((sum, piece) => sum + 144 * netArea(piece), 0),
   WT1: () => ductArea(sixRound, aFoot).area,
   WT2: () => weightOfAFoot(sixRound),
@@ -333,10 +354,6 @@ const proofs: Readonly<Record<string, Proof>> = {
 const notYet: readonly NotYet[] = [
   { why: 'No function lets one pipe slip into another by the old rule of 7 thicknesses.', ids: ['RP9'] },
   { why: 'Copper and lead pipe, weighed by the old rule for tinmen, are no duct.', ids: ['RP11', 'RP12'] },
-  {
-    why: 'No function lays out a square to round or a boot yet.',
-    ids: ['BT1', 'BT2'],
-  },
   {
     why: 'No function plans cuts from stock yet.',
     ids: ['CU1', 'CU2', 'CU3', 'CU5', 'CU6', 'CU7', 'CU8', 'CU9', 'CU10'],
