@@ -31,6 +31,9 @@ export interface TapStation {
 export interface RoundTap {
   /** By mark; the first and the last are in the throat. */
   readonly stations: readonly TapStation[];
+  /** The farthest and the nearest that any line of the branch ends, between the marks too. */
+  readonly farthest: Inches;
+  readonly nearest: Inches;
   /** The longest line of the branch less the shortest. */
   readonly saddle: Inches;
   readonly hole: Piece;
@@ -47,10 +50,13 @@ export function roundTap(sizes: RoundTapSizes): Outcome<RoundTap, TradeFault> {
   const stations = Array.from({ length: divisions + 1 }, (_, index) =>
     stationAt(sizes, turnAt(index + 1, divisions)),
   );
-  const reaches = stations.map((station) => station.reach);
+  const farthest = mostOf((turn) => stationAt(sizes, turn).reach);
+  const nearest = -mostOf((turn) => -stationAt(sizes, turn).reach);
   return done({
     stations,
-    saddle: inches(Math.max(...reaches) - Math.min(...reaches)),
+    farthest: inches(farthest),
+    nearest: inches(nearest),
+    saddle: inches(farthest - nearest),
     hole: {
       part: 1,
       name: 'hole',
@@ -72,6 +78,20 @@ function stationAt({ branch, trunk, angle, offset }: RoundTapSizes, turn: number
     along: inches(reach * Math.cos(lean) + radius * Math.cos(turn) * Math.sin(lean)),
     around: inches(trunk === null ? sideways : (trunk / 2) * Math.asin(share)),
   };
+}
+
+/** The most that a figure comes to in a whole turn: the best of 720 marks, closed in on between its neighbours. */
+function mostOf(figureAt: (turn: number) => number): number {
+  const step = Math.PI / 360;
+  const figures = Array.from({ length: 720 }, (_, index) => figureAt(index * step));
+  const best = figures.indexOf(Math.max(...figures));
+  let [from, to] = [(best - 1) * step, (best + 1) * step];
+  for (let round = 0; round < 60; round += 1) {
+    const third = (to - from) / 3;
+    if (figureAt(from + third) < figureAt(to - third)) from += third;
+    else to -= third;
+  }
+  return Math.max(figures[best] ?? 0, figureAt((from + to) / 2));
 }
 
 export interface TapEndSizes {
@@ -100,7 +120,7 @@ export function tapEnd(branch: Inches, tap: RoundTap, sizes: TapEndSizes): TapEn
   const turns = tap.stations.slice(0, -1);
   const start = sizes.seamAt === 'throat' ? 0 : turns.length / 2;
   const fromSeam = [...turns.slice(start), ...turns.slice(0, start), ...turns.slice(start, start + 1)];
-  const axis = Math.max(...turns.map((station) => station.reach)) + sizes.shortest;
+  const axis = tap.farthest + sizes.shortest;
   const ordinates = fromSeam.map((station) => inches(axis - station.reach));
   const girth = Math.PI * branch;
   const curve = ordinates.map((ordinate, index) => spot((girth * index) / turns.length, ordinate));
