@@ -100,8 +100,8 @@ export function stripsOf(piece: Piece): readonly SeamStrip[] {
       const [from, to] = [side.spots[place - 1], side.spots[place + 1]];
       if (from === undefined && !atStart.isNotch) return atStart.meet;
       if (to === undefined && !atEnd.isNotch) return atEnd.meet;
-      const outward = arcNormal(at, side);
-      if (outward) return moved(at, outward, side.added);
+      const besideArc = movedOffArc(at, side);
+      if (besideArc) return besideArc;
       if (from === undefined) return moved(at, normal(at, to ?? at), side.added);
       if (to === undefined) return moved(at, normal(from, at), side.added);
       return meetOf(at, normal(from, at), side.added, normal(at, to), side.added);
@@ -191,17 +191,16 @@ function normal(from: Spot, to: Spot): Spot {
   return spot((to.up - from.up) / length, -(to.across - from.across) / length);
 }
 
-/** Outward where a point lies on an arc of its side: along the radius. */
-function arcNormal(at: Spot, side: Side): Spot | null {
+/** A point that lies on an arc of its side, moved along the radius. A hollow arc that is tighter than its strip is wide
+ *  leaves room for the strip up to the centre only. */
+function movedOffArc(at: Spot, side: Side): Spot | null {
   const arc = side.arcs?.find(
     ({ centre, radius }) => Math.abs(distance(centre, at) - radius) < 1e-9 * Math.max(1, radius),
   );
   if (!arc) return null;
-  const sign = arc.to > arc.from ? 1 : -1;
-  return spot(
-    (sign * (at.across - arc.centre.across)) / arc.radius,
-    (sign * (at.up - arc.centre.up)) / arc.radius,
-  );
+  const { centre, radius } = arc;
+  const share = arc.to > arc.from ? side.added / radius : -Math.min(side.added / radius, 1);
+  return spot(at.across + share * (at.across - centre.across), at.up + share * (at.up - centre.up));
 }
 
 function onArc(centre: Spot, radius: number, angle: number): Spot {
@@ -241,7 +240,7 @@ function turningSpots(side: Side): readonly Spot[] {
     const outward = arc.to > arc.from ? side.added : -side.added;
     return [-360, -270, -180, -90, 0, 90, 180, 270, 360]
       .filter((angle) => angle > least && angle < most)
-      .map((angle) => onArc(arc.centre, arc.radius + outward, angle));
+      .map((angle) => onArc(arc.centre, Math.max(0, arc.radius + outward), angle));
   });
 }
 

@@ -96,3 +96,24 @@ it('a side of no length leaves no trace in the outline', () => {
   expect(netOutline(one)).toEqual(corners);
   expect(cutOutline(one)).toEqual([spot(0, -1), spot(4, -1), b, c, a]);
 });
+
+it('a hollow arc tighter than its flange is wide keeps the flange up to its centre, and no farther', () => {
+  fc.assert(
+    fc.property(double(0.001, 0.2), double(10, 170), (radius, angle) => {
+      const throat = { centre: spot(0, 0), radius, from: angle, to: 0 };
+      const throatSpots = arcSpots(throat, 12);
+      const [far, near] = [
+        spot(12 * Math.cos((angle * Math.PI) / 180), 12 * Math.sin((angle * Math.PI) / 180)),
+        spot(12, 0),
+      ];
+      const one = piece(
+        { is: 'start', spots: [spot(radius, 0), near], added: inches(0) },
+        { is: 'heel', spots: [near, far], added: inches(0) },
+        { is: 'end', spots: [far, throatSpots[0] ?? far], added: inches(0) },
+        { is: 'throat', spots: throatSpots, added: inches(0.25), arcs: [throat] },
+      );
+      const sector = 6 * radius ** 2 * Math.sin((angle * Math.PI) / 180 / 12);
+      expect(areaWithin(cutOutline(one)) - areaWithin(netOutline(one))).toBeCloseTo(sector, 9);
+    }),
+  );
+});
