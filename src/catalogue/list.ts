@@ -46,10 +46,15 @@ import { hangSag } from './hang/sag.ts';
 import { hangSize } from './hang/size.ts';
 import { hangSpacing } from './hang/spacing.ts';
 import { hangStrap } from './hang/strap.ts';
+import { sealCartridges } from './seal/cartridges.ts';
 import { sealFacing } from './seal/facing.ts';
 import { sealJoint } from './seal/joint.ts';
+import { sealLimit } from './seal/limit.ts';
+import { sealMastic } from './seal/mastic.ts';
+import { sealPails } from './seal/pails.ts';
 import { sealRolls } from './seal/rolls.ts';
 import { sealScrews } from './seal/screws.ts';
+import { sealShare } from './seal/share.ts';
 import { sealStaples } from './seal/staples.ts';
 import { sealTap } from './seal/tap.ts';
 import { tapeRead } from './tape/read.ts';
@@ -57,10 +62,20 @@ import { tapeRound } from './tape/round.ts';
 import { tapeWrite } from './tape/write.ts';
 import { weightBlank } from './weight/blank.ts';
 import { weightDuct } from './weight/duct.ts';
+import { wrapDewPoint } from './wrap/dew-point.ts';
+import { wrapDryThickness } from './wrap/dry-thickness.ts';
+import { wrapFlatR } from './wrap/flat-r.ts';
+import { wrapNeeded } from './wrap/needed.ts';
+import { wrapOutside } from './wrap/outside.ts';
 import { wrapPieces } from './wrap/pieces.ts';
+import { wrapPins } from './wrap/pins.ts';
 import { wrapRLeft } from './wrap/r-left.ts';
 import { wrapRolls } from './wrap/rolls.ts';
+import { wrapRoundR } from './wrap/round-r.ts';
+import { wrapSqueezed } from './wrap/squeezed.ts';
 import { wrapStretchout } from './wrap/stretchout.ts';
+import { wrapSurface } from './wrap/surface.ts';
+import { wrapSweating } from './wrap/sweating.ts';
 import { wrapThickness } from './wrap/thickness.ts';
 
 /** Every trade function. A function is in the product once it stands here. */
@@ -93,12 +108,27 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   wrapRLeft,
   wrapPieces,
   wrapRolls,
+  wrapPins,
+  wrapOutside,
+  wrapNeeded,
+  wrapSqueezed,
+  wrapFlatR,
+  wrapRoundR,
+  wrapDewPoint,
+  wrapSurface,
+  wrapSweating,
+  wrapDryThickness,
   sealJoint,
   sealTap,
   sealFacing,
   sealRolls,
+  sealMastic,
+  sealPails,
+  sealCartridges,
   sealScrews,
   sealStaples,
+  sealLimit,
+  sealShare,
   airCfm,
   airShare,
   airAvailable,
