@@ -6,17 +6,18 @@ import { defineFunction } from '../call.ts';
 import { fromTrade } from '../from-trade.ts';
 import { figure, sayInches } from '../say.ts';
 import type { Caution } from '../working.ts';
-import { neckArgument, patternAnswers, patternCautions } from './pattern.ts';
+import { neckArgument, patternCautions } from './pattern.ts';
 import { patternDrawing } from './pattern-drawing.ts';
 import {
   askFitting,
+  curveAnswers,
+  curveSays,
   divisionsArgument,
   fittingGives,
   fittingSteps,
   fittingUnit,
   middleFigures,
   middleOf,
-  patternSays,
   roundSize,
   seamInAll,
   stationArgument,
@@ -24,7 +25,7 @@ import {
 } from './round-pattern.ts';
 
 const answers = [
-  ...patternAnswers,
+  ...curveAnswers,
   'ordinate',
   'throat',
   'heel',
@@ -100,14 +101,12 @@ export const blankGore = defineFunction({
     ),
     what: optional(
       choice(answers, {
-        says: `the ordinate (half width of a gore at a station), the throat, heel and rise of a gore, the girth, the mitre angle of a joint, the center line as made, the surface of the whole elbow, or the ${patternSays}`,
+        says: `the ordinate (half width of a gore at a station), the throat, heel and rise of a gore, the girth, the mitre angle of a joint, the center line as made, the surface of the whole elbow, or the ${curveSays}`,
       }),
       'width',
       'sheets are sheared to width first',
     ),
-    station: stationArgument(
-      'stations count from the left seam, points and sides from the lower left round to the left',
-    ),
+    station: stationArgument('stations count from the left seam, sides from the lower one round to the left'),
     part: optional(
       quantity('count', {
         says: 'which piece: 1 is the first end, 2 the last end and 3 a middle gore',
@@ -171,6 +170,7 @@ export const blankGore = defineFunction({
     const asked = askFitting(
       {
         pieces: gores,
+        isCurve: true,
         figures: [
           ...middleFigures([given.diameter], given),
           {

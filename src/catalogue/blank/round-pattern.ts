@@ -32,6 +32,8 @@ export interface RoundFitting {
   readonly pieces: readonly Piece[];
   readonly figures: readonly FittingFigure[];
   readonly tables: readonly FittingTable[];
+  /** The outline is a fine curve: its tables tell where it runs, not its points. */
+  readonly isCurve?: boolean;
 }
 
 export interface AskedFitting extends RoundFitting {
@@ -80,7 +82,7 @@ export function askFitting(
 }
 
 /** The figures and tables of the fitting, the pieces, and at the end the figure that was asked for. */
-export function fittingSteps({ figures, tables, pattern, asked }: AskedFitting): readonly Step[] {
+export function fittingSteps({ figures, tables, pattern, asked, isCurve }: AskedFitting): readonly Step[] {
   const steps = [
     ...figures.map(({ label, sum, value, unit }): Step => ({ label, sum, value, unit, source: 'geometry' })),
     ...tables.map(
@@ -92,10 +94,24 @@ export function fittingSteps({ figures, tables, pattern, asked }: AskedFitting):
         source: 'geometry',
       }),
     ),
-    ...patternSteps(pattern),
+    ...patternSteps(pattern).filter((step) => !(isCurve && step.label.includes(pointsLabel))),
   ];
   return [...steps.filter((step) => step.label !== asked.label), asked];
 }
+
+/** How the working of a pattern names the list of its points. */
+const pointsLabel = ': points ';
+
+/** What a pattern with a fine curve answers: its points are asked for by tables. */
+export const curveAnswers = [
+  'width',
+  'length',
+  'area',
+  'side',
+] as const satisfies readonly (typeof patternAnswers)[number][];
+
+export const curveSays =
+  'width or length of the blank with its seams, the area of the piece without them, or one side';
 
 /** A length to either side of a line; the last binary digits do not show as less than nothing. */
 export function sayOrdinate(length: Inches): string {

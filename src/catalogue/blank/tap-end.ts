@@ -5,15 +5,16 @@ import { choice, optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { fromTrade } from '../from-trade.ts';
 import { figure, sayInches } from '../say.ts';
-import { patternAnswers, patternCautions } from './pattern.ts';
+import { patternCautions } from './pattern.ts';
 import { patternDrawing } from './pattern-drawing.ts';
 import {
   askFitting,
+  curveAnswers,
+  curveSays,
   endArgument,
   fittingGives,
   fittingSteps,
   fittingUnit,
-  patternSays,
   seamInAll,
   stationArgument,
 } from './round-pattern.ts';
@@ -28,15 +29,13 @@ export const blankTapEnd = defineFunction({
   arguments: {
     ...tapArguments,
     what: optional(
-      choice(['ordinate', 'saddle', 'axis', 'girth', ...patternAnswers], {
-        says: `the ordinate (length of the branch at a station), the saddle (longest less shortest), the axis (from the middle of the trunk, or from the flat wall, to the square end), the girth, or the ${patternSays}`,
+      choice(['ordinate', 'saddle', 'axis', 'girth', ...curveAnswers], {
+        says: `the ordinate (length of the branch at a station), the saddle (longest less shortest), the axis (from the middle of the trunk, or from the flat wall, to the square end), the girth, or the ${curveSays}`,
       }),
       'width',
       'sheets are sheared to width first',
     ),
-    station: stationArgument(
-      'stations count from the left seam, points and sides from the lower left round to the left',
-    ),
+    station: stationArgument('stations count from the left seam, sides from the lower one round to the left'),
     divisions: tapDivisions,
     shortest: optional(
       quantity('in', {
@@ -86,6 +85,7 @@ export const blankTapEnd = defineFunction({
     const asked = askFitting(
       {
         pieces: [made.piece],
+        isCurve: true,
         figures: [
           {
             is: 'girth',

@@ -5,9 +5,16 @@ import { choice, optional } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { fromTrade } from '../from-trade.ts';
 import { figure, sayInches } from '../say.ts';
-import { patternAnswers, patternCautions } from './pattern.ts';
+import { patternCautions } from './pattern.ts';
 import { patternDrawing } from './pattern-drawing.ts';
-import { askFitting, fittingGives, fittingSteps, fittingUnit, stationArgument } from './round-pattern.ts';
+import {
+  askFitting,
+  curveAnswers,
+  fittingGives,
+  fittingSteps,
+  fittingUnit,
+  stationArgument,
+} from './round-pattern.ts';
 import { markFromTheBranch, sayTrunk, tapArguments, tapDivisions, tapMarks } from './round-tap.ts';
 
 export const blankTapHole = defineFunction({
@@ -19,8 +26,8 @@ export const blankTapHole = defineFunction({
   arguments: {
     ...tapArguments,
     what: optional(
-      choice(['along', 'around', ...patternAnswers], {
-        says: 'how far a mark lies along the trunk or round it from where the middle lines meet, the width (round the trunk) or length (along it) of the hole, its area, its edge (a side), or how far across or up a point of it lies from its lower left corner',
+      choice(['along', 'around', ...curveAnswers], {
+        says: 'how far a mark lies along the trunk or round it from where the middle lines meet, the width (round the trunk) or length (along it) of the hole, its area, or its edge (a side)',
       }),
       'length',
       'the opening along the trunk shows first whether the tap fits',
@@ -42,6 +49,7 @@ export const blankTapHole = defineFunction({
     const asked = askFitting(
       {
         pieces: [hole],
+        isCurve: true,
         figures: [],
         tables: [
           {

@@ -2,6 +2,9 @@
  *  they can be scribed on small pipe, fewer than 8 miss the curve. */
 export const divisionsOfCircle = [8, 12, 16, 24, 32, 48, 64, 96] as const;
 
+/** Points of a curve between whose marks nothing must be lost; every one of the divisions goes into it. */
+export const curveDivisions = 192;
+
 /** How the parts of a circle are stepped off on the flat: at their true length, or as the straight line across. */
 export const stepped = ['arcs', 'chords'] as const;
 export type Stepped = (typeof stepped)[number];

@@ -1,7 +1,7 @@
 import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { type Inches, inches, type SquareFeet, squareFeetFromSquareInches } from '../../base/quantity.ts';
 import type { TradeFault } from '../fault.ts';
-import { turnAt } from './divisions.ts';
+import { curveDivisions, turnAt } from './divisions.ts';
 import { edge, type Line, type Piece, type Spot, spot } from './piece.ts';
 
 /** Where the lengthwise seam of a gore lies. */
@@ -62,9 +62,10 @@ export function goredElbow(sizes: GoredElbowSizes): Outcome<GoredElbow, TradeFau
   const mitre = angle / (2 * (pieces - 1));
   const slope = Math.tan((mitre * Math.PI) / 180);
   const towards = sizes.seamAt === 'throat' ? -1 : 1;
-  const ordinates = Array.from({ length: divisions + 1 }, (_, index) =>
-    inches((radius + ((towards * diameter) / 2) * Math.cos(turnAt(index + 1, divisions))) * slope),
-  );
+  const ordinatesIn = (parts: number): readonly Inches[] =>
+    Array.from({ length: parts + 1 }, (_, index) =>
+      inches((radius + ((towards * diameter) / 2) * Math.cos(turnAt(index + 1, parts))) * slope),
+    );
   const girth = Math.PI * diameter;
   const centreline = 2 * (pieces - 1) * radius * slope;
   return done({
@@ -75,11 +76,11 @@ export function goredElbow(sizes: GoredElbowSizes): Outcome<GoredElbow, TradeFau
     heel: inches((radius + diameter / 2) * slope),
     rise: inches(diameter * slope),
     girth: inches(girth),
-    ordinates,
+    ordinates: ordinatesIn(divisions),
     centreline: inches(centreline),
     arc: inches((radius * angle * Math.PI) / 180),
     surface: squareFeetFromSquareInches(girth * centreline),
-    gores: goresOf(sizes, ordinates, girth),
+    gores: goresOf(sizes, ordinatesIn(curveDivisions), girth),
   });
 }
 

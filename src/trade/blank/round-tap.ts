@@ -1,8 +1,8 @@
 import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { type Inches, inches } from '../../base/quantity.ts';
 import type { TradeFault } from '../fault.ts';
-import { turnAt } from './divisions.ts';
-import { edge, type Piece, spot } from './piece.ts';
+import { curveDivisions, turnAt } from './divisions.ts';
+import { edge, type Line, type Piece, spot } from './piece.ts';
 
 /** Where the seam of the branch lies: on the side to which it leans, or on the other one. */
 export const tapSeams = ['throat', 'heel'] as const;
@@ -31,6 +31,8 @@ export interface TapStation {
 export interface RoundTap {
   /** By mark; the first and the last are in the throat. */
   readonly stations: readonly TapStation[];
+  /** The same in finer steps, for the outlines. */
+  readonly curve: readonly TapStation[];
   /** The farthest and the nearest that any line of the branch ends, between the marks too. */
   readonly farthest: Inches;
   readonly nearest: Inches;
@@ -47,24 +49,36 @@ export function roundTap(sizes: RoundTapSizes): Outcome<RoundTap, TradeFault> {
   if (trunk !== null && reach > (trunk / 2) * (1 + 1e-12)) {
     return failed({ code: 'tap_past_the_trunk', reach: inches(reach), trunkRadius: inches(trunk / 2) });
   }
-  const stations = Array.from({ length: divisions + 1 }, (_, index) =>
-    stationAt(sizes, turnAt(index + 1, divisions)),
-  );
+  const stationsIn = (parts: number): readonly TapStation[] =>
+    Array.from({ length: parts + 1 }, (_, index) => stationAt(sizes, turnAt(index + 1, parts)));
+  const curve = stationsIn(curveDivisions);
   const farthest = mostOf((turn) => stationAt(sizes, turn).reach);
   const nearest = -mostOf((turn) => -stationAt(sizes, turn).reach);
   return done({
-    stations,
+    stations: stationsIn(divisions),
+    curve,
     farthest: inches(farthest),
     nearest: inches(nearest),
     saddle: inches(farthest - nearest),
-    hole: {
-      part: 1,
-      name: 'hole',
-      pieces: 1,
-      sides: [edge('edge of the hole', ...stations.map((at) => spot(at.around, at.along)).reverse())],
-      lines: [],
-    },
+    hole: holeOf(curve),
   });
+}
+
+/** With the lines from throat to heel and from side to side. */
+function holeOf(curve: readonly TapStation[]): Piece {
+  const spots = curve.map((at) => spot(at.around, at.along));
+  const line = (from: number, to: number): readonly Line[] => {
+    const [start, end] = [spots[from], spots[to]];
+    return start && end ? [{ is: 'mark', from: start, to: end }] : [];
+  };
+  const quarter = curveDivisions / 4;
+  return {
+    part: 1,
+    name: 'hole',
+    pieces: 1,
+    sides: [edge('edge of the hole', ...[...spots].reverse())],
+    lines: [...line(0, 2 * quarter), ...line(quarter, 3 * quarter)],
+  };
 }
 
 function stationAt({ branch, trunk, angle, offset }: RoundTapSizes, turn: number): TapStation {
@@ -117,17 +131,22 @@ export interface TapEnd {
 
 /** Blank of a branch with its square end below and the curve that meets the trunk above. In inches. Source: geometry. */
 export function tapEnd(branch: Inches, tap: RoundTap, sizes: TapEndSizes): TapEnd {
-  const turns = tap.stations.slice(0, -1);
-  const start = sizes.seamAt === 'throat' ? 0 : turns.length / 2;
-  const fromSeam = [...turns.slice(start), ...turns.slice(0, start), ...turns.slice(start, start + 1)];
   const axis = tap.farthest + sizes.shortest;
-  const ordinates = fromSeam.map((station) => inches(axis - station.reach));
+  const fromSeam = (stations: readonly TapStation[]): readonly Inches[] => {
+    const turn = stations.slice(0, -1);
+    const start = sizes.seamAt === 'throat' ? 0 : turn.length / 2;
+    return [...turn.slice(start), ...turn.slice(0, start), ...turn.slice(start, start + 1)].map((station) =>
+      inches(axis - station.reach),
+    );
+  };
   const girth = Math.PI * branch;
-  const curve = ordinates.map((ordinate, index) => spot((girth * index) / turns.length, ordinate));
+  const curve = fromSeam(tap.curve).map((ordinate, index) =>
+    spot((girth * index) / curveDivisions, ordinate),
+  );
   const [first = spot(0, 0), last = spot(0, 0)] = [curve[0], curve.at(-1)];
   const half = { added: inches(sizes.seam / 2) };
   return {
-    ordinates,
+    ordinates: fromSeam(tap.stations),
     axis: inches(axis),
     girth: inches(girth),
     piece: {
