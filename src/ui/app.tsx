@@ -2,10 +2,12 @@ import { useEffect, useMemo, useState } from 'react';
 import type { CellAddress } from '../base/address.ts';
 import { cellsOf, sheetWithId } from '../workbook/cells.ts';
 import type { Sheet } from '../workbook/document.ts';
+import { sumsOf } from '../workbook/selection-sums.ts';
 import type { Standing } from '../workbook/standing.ts';
 import type { DeskKeeper } from './desk.ts';
 import { openFile, saveFile } from './files/workbook-file.ts';
 import { FunctionFinder } from './functions/function-finder.tsx';
+import { isOneCell, rangeOf, selectionWords } from './grid/selection.ts';
 import { SheetGrid } from './grid/sheet-grid.tsx';
 import { Header } from './header/header.tsx';
 import { Notice, type Notice as NoticeText } from './notice.tsx';
@@ -21,6 +23,8 @@ import { WorkingPanel } from './working/working-panel.tsx';
 interface Spot {
   readonly sheetId: string;
   readonly cells: { readonly [sheetId: string]: CellAddress };
+  /** How far the selection reaches from there, where more than one cell is selected. */
+  readonly head?: CellAddress | undefined;
   /** Set while the trade functions stand in place of the sheet. */
   readonly isLookingUp?: boolean;
 }
@@ -49,6 +53,12 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
     [explanation.comesFrom, sheetId],
   );
 
+  const selection = useMemo(() => {
+    const range = spot.head ? rangeOf({ here: address, head: spot.head }) : null;
+    if (!sheet || !range || isOneCell(range)) return null;
+    return { words: selectionWords(range), sums: sumsOf(sheet, state.values, range) };
+  }, [sheet, state.values, address, spot.head]);
+
   useHistoryKeys(session);
   useEffect(() => {
     document.title = `${workbook.title} · Stretchout`;
@@ -59,8 +69,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
     );
   }, [freed]);
 
-  const go = (to: string, cell: CellAddress) =>
-    setSpot(({ cells }) => ({ sheetId: to, cells: { ...cells, [to]: cell } }));
+  const go = (to: string, cell: CellAddress, head?: CellAddress) =>
+    setSpot(({ cells }) => ({ sheetId: to, cells: { ...cells, [to]: cell }, head }));
 
   async function open(file: File): Promise<void> {
     const kept = await openFile(file);
@@ -135,7 +145,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
             state={state}
             sheetId={sheetId}
             selected={address}
-            onSelect={(cell) => go(sheetId, cell)}
+            head={spot.head ?? address}
+            onSelect={(cell, head) => go(sheetId, cell, head)}
             marked={marked}
           />
         )}
@@ -144,7 +155,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
         session={session}
         state={state}
         explanation={explanation}
-        onGo={go}
+        selection={selection}
+        onGo={(to, cell) => go(to, cell)}
         key={`${workbook.id}`}
       />
     </div>

@@ -88,7 +88,7 @@ export interface GridPage extends Window {
   readonly cell: (place: string) => Locator;
   /** The visible words of a cell, a fraction as `1⁄2`. */
   readonly words: (place: string) => Promise<string>;
-  /** The place of the selected cell. */
+  /** The place of the cell where the person is. */
   readonly here: () => Promise<string>;
   readonly keys: (...pressed: readonly string[]) => Promise<void>;
   readonly field: Locator;
@@ -131,7 +131,7 @@ function selectorOf(place: string): string {
 }
 
 async function placeOf(page: Page): Promise<string> {
-  const selected = page.locator('[role="gridcell"][aria-selected="true"]');
+  const selected = page.locator('[role="gridcell"][data-here]');
   const name = await selected.locator('.visually-hidden').textContent();
   return name?.split(', ').at(-1) ?? '';
 }

@@ -1,4 +1,4 @@
-import type { CellAddress } from '../../base/address.ts';
+import type { Axis, CellAddress } from '../../base/address.ts';
 
 /** The name of a sheet's column inside the table. */
 export function columnId(column: number): string {
@@ -7,11 +7,28 @@ export function columnId(column: number): string {
 
 /** Which cell of the sheet an element on the page belongs to; null for row numbers, headings and the rest. */
 export function addressOf(target: EventTarget | null): CellAddress | null {
-  if (!(target instanceof Element)) return null;
-  const column = /^c(\d+)$/.exec(target.closest('[col-id]')?.getAttribute('col-id') ?? '')?.[1];
-  const row = target.closest('[row-index]')?.getAttribute('row-index');
-  if (column === undefined || !row || !/^\d+$/.test(row)) return null;
-  return { row: Number(row), column: Number(column) };
+  const row = rowOf(target);
+  const column = columnOf(target);
+  return row === null || column === null ? null : { row, column };
+}
+
+/** Which whole row or column an element stands for: a row number or a column letter; null for anything else. */
+export function lineOf(target: EventTarget | null): { readonly axis: Axis; readonly at: number } | null {
+  const row = rowOf(target);
+  const column = columnOf(target);
+  if (row !== null && column === null) return { axis: 'row', at: row };
+  return row === null && column !== null ? { axis: 'column', at: column } : null;
+}
+
+export function rowOf(target: EventTarget | null): number | null {
+  const row = target instanceof Element ? target.closest('[row-index]')?.getAttribute('row-index') : null;
+  return row && /^\d+$/.test(row) ? Number(row) : null;
+}
+
+export function columnOf(target: EventTarget | null): number | null {
+  const id = target instanceof Element ? target.closest('[col-id]')?.getAttribute('col-id') : null;
+  const column = /^c(\d+)$/.exec(id ?? '')?.[1];
+  return column === undefined ? null : Number(column);
 }
 
 /** The element of a cell, where it is near enough to the visible part to be on the page at all. */

@@ -5,6 +5,7 @@ import { cellAt } from '../../workbook/cells.ts';
 import type { Cell, Sheet } from '../../workbook/document.ts';
 import { shownValue } from '../../workbook/standing.ts';
 import type { Values } from '../../workbook/values.ts';
+import { isOneCell } from './selection.ts';
 
 /** What the grid is showing: one sheet with its values, where the person is, and what that cell comes from. */
 export interface SheetSight {
@@ -12,6 +13,10 @@ export interface SheetSight {
   readonly values: Values;
   readonly selected: CellAddress;
   readonly marked: readonly CellRange[];
+  /** What is selected around the cell where the person is; that cell alone, most of the time. */
+  readonly range: CellRange;
+  /** Cells with a dashed line around them: those cut out and not yet put in, or those that a pull would fill. */
+  readonly outlined: CellRange | null;
 }
 
 /** Everything that decides how one cell of the grid looks. */
@@ -22,12 +27,20 @@ export interface CellSight {
   readonly values: Values;
   readonly cell: Cell | null;
   readonly value: CellValue;
+  /** Where the person is. */
+  readonly isHere: boolean;
   readonly isSelected: boolean;
   readonly isMarked: boolean;
+  /** Which sides of a selection of several cells run along this one: `top left`. Null off such a selection. */
+  readonly rim: string | null;
+  readonly outline: string | null;
+  /** Whether the corner to fill from is here. */
+  readonly isCorner: boolean;
   readonly isInHeadingRow: boolean;
 }
 
-export function sightOf({ sheet, values, selected, marked }: SheetSight, address: CellAddress): CellSight {
+export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
+  const { sheet, values, selected, marked, range, outlined } = sight;
   const cell = cellAt(sheet, address);
   return {
     address,
@@ -35,7 +48,11 @@ export function sightOf({ sheet, values, selected, marked }: SheetSight, address
     values,
     cell,
     value: shownValue(sheet, address, cell, values),
-    isSelected: sameAddress(address, selected),
+    isHere: sameAddress(address, selected),
+    isSelected: isInRange(address, range),
+    rim: isOneCell(range) ? null : rimOf(address, range),
+    outline: outlined ? rimOf(address, outlined) : null,
+    isCorner: sameAddress(address, range.to),
     isMarked: marked.some((range) => isInRange(address, range)),
     isInHeadingRow: hasHeading(sheet, address.row),
   };
@@ -46,10 +63,25 @@ export function sameSight(one: CellSight, other: CellSight): boolean {
   return (
     one.cell === other.cell &&
     one.value === other.value &&
+    one.isHere === other.isHere &&
     one.isSelected === other.isSelected &&
+    one.rim === other.rim &&
+    one.outline === other.outline &&
+    one.isCorner === other.isCorner &&
     one.isMarked === other.isMarked &&
     one.isInHeadingRow === other.isInHeadingRow
   );
+}
+
+function rimOf(address: CellAddress, range: CellRange): string | null {
+  if (!isInRange(address, range)) return null;
+  const sides = [
+    address.row === range.from.row && 'top',
+    address.row === range.to.row && 'bottom',
+    address.column === range.from.column && 'left',
+    address.column === range.to.column && 'right',
+  ];
+  return sides.filter(Boolean).join(' ');
 }
 
 export function hasHeading(sheet: Sheet, row: number): boolean {

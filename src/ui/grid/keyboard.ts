@@ -1,8 +1,18 @@
-import type { CellAddress } from '../../base/address.ts';
+import type { Axis, CellAddress } from '../../base/address.ts';
+import { type Direction, nextTo } from './filled-edge.ts';
+import type { Selection } from './selection.ts';
 
 /** What a key means while the grid, not an editor, has the focus. */
 export type KeyWish =
   | { readonly type: 'go'; readonly to: CellAddress }
+  /** The selection reaches to another corner; the person stays. */
+  | { readonly type: 'reach'; readonly to: CellAddress }
+  | { readonly type: 'take_lines'; readonly axis: Axis }
+  | { readonly type: 'take_all' }
+  | { readonly type: 'fill'; readonly direction: 'down' | 'right' }
+  /** Means something for whole rows or columns only. */
+  | { readonly type: 'insert_lines' | 'remove_lines' }
+  | { readonly type: 'menu' }
   | { readonly type: 'edit'; readonly typed: string | null }
   | { readonly type: 'clear' }
   /** The next Tab goes on past the sheet. */
@@ -22,21 +32,53 @@ export interface Key {
 export interface Reach {
   /** The last cell of the block that holds everything. */
   readonly lastUsed: CellAddress;
-  /** The last used column of the row where the person is. */
-  readonly lastInRow: number;
+  /** The last used column of a row. */
+  readonly lastInRow: (row: number) => number;
+  /** Where the run of cells ends in a direction. */
+  readonly edge: (from: CellAddress, direction: Direction) => CellAddress;
   /** The last place that a workbook can hold. */
   readonly last: CellAddress;
   readonly rowsPerPage: number;
 }
 
 /** Reads a key pressed on a cell; null where it is nothing to the grid and belongs to the page. */
-export function readKey(key: Key, from: CellAddress, reach: Reach): KeyWish | null {
+export function readKey(key: Key, selection: Selection, reach: Reach): KeyWish | null {
   const isCommand = key.ctrlKey || key.metaKey;
   if (key.altKey && !isCommand) return null;
-  if (isCommand) return isCommandMove(key.key) ? go(commandMove(key.key, reach)) : null;
+  const from = key.shiftKey ? selection.head : selection.here;
+  const to = moved(key, isCommand, from, reach);
+  if (to) return { type: key.shiftKey ? 'reach' : 'go', to: within(to, reach) };
+  if (key.key === 'ContextMenu' || (key.key === 'F10' && key.shiftKey)) return { type: 'menu' };
+  if (key.key === ' ' && isCommand) return { type: 'take_lines', axis: 'column' };
+  if (key.key === ' ' && key.shiftKey) return { type: 'take_lines', axis: 'row' };
+  return isCommand ? commandWish(key) : plainWish(key, selection.here, reach);
+}
+
+function commandWish({ key, shiftKey }: Key): KeyWish | null {
+  switch (key) {
+    case 'a':
+    case 'A':
+      return shiftKey ? null : { type: 'take_all' };
+    case 'd':
+    case 'D':
+      return shiftKey ? null : { type: 'fill', direction: 'down' };
+    case 'r':
+    case 'R':
+      return shiftKey ? null : { type: 'fill', direction: 'right' };
+    case '+':
+      return { type: 'insert_lines' };
+    case '-':
+    case '_':
+      return { type: 'remove_lines' };
+    default:
+      return null;
+  }
+}
+
+function plainWish(key: Key, here: CellAddress, reach: Reach): KeyWish | null {
   switch (key.key) {
     case 'Tab':
-      return tab(from, key.shiftKey, reach);
+      return tab(here, key.shiftKey, reach);
     case 'Escape':
       return { type: 'step_out' };
     case 'Enter':
@@ -46,38 +88,33 @@ export function readKey(key: Key, from: CellAddress, reach: Reach): KeyWish | nu
     case 'Backspace':
       return { type: 'clear' };
     default:
-      return isMove(key.key)
-        ? go(within(moves[key.key](from, reach), reach))
-        : key.key.length === 1
-          ? { type: 'edit', typed: key.key }
-          : null;
+      return key.key.length === 1 ? { type: 'edit', typed: key.key } : null;
   }
 }
 
-const moves = {
-  ArrowUp: ({ row, column }: CellAddress) => ({ row: row - 1, column }),
-  ArrowDown: ({ row, column }: CellAddress) => ({ row: row + 1, column }),
-  ArrowLeft: ({ row, column }: CellAddress) => ({ row, column: column - 1 }),
-  ArrowRight: ({ row, column }: CellAddress) => ({ row, column: column + 1 }),
-  PageUp: ({ row, column }: CellAddress, { rowsPerPage }: Reach) => ({ row: row - rowsPerPage, column }),
-  PageDown: ({ row, column }: CellAddress, { rowsPerPage, lastUsed }: Reach) => ({
-    row: Math.max(row, Math.min(row + rowsPerPage, lastUsed.row)),
-    column,
-  }),
-  Home: ({ row }: CellAddress) => ({ row, column: 0 }),
-  End: ({ row }: CellAddress, { lastInRow }: Reach) => ({ row, column: lastInRow }),
-} as const;
-
-function isMove(key: string): key is keyof typeof moves {
-  return Object.hasOwn(moves, key);
+/** Where a key leads from a cell, which may be off the sheet; null for a key that leads nowhere. */
+function moved({ key }: Key, isCommand: boolean, from: CellAddress, reach: Reach): CellAddress | null {
+  if (isArrow(key)) return isCommand ? reach.edge(from, arrows[key]) : nextTo(from, arrows[key]);
+  switch (key) {
+    case 'Home':
+      return isCommand ? { row: 0, column: 0 } : { row: from.row, column: 0 };
+    case 'End':
+      return isCommand ? reach.lastUsed : { row: from.row, column: reach.lastInRow(from.row) };
+    case 'PageUp':
+      return isCommand ? null : { row: from.row - reach.rowsPerPage, column: from.column };
+    case 'PageDown': {
+      const row = Math.min(from.row + reach.rowsPerPage, reach.lastUsed.row);
+      return isCommand ? null : { row: Math.max(from.row, row), column: from.column };
+    }
+    default:
+      return null;
+  }
 }
 
-function isCommandMove(key: string): key is 'Home' | 'End' {
-  return key === 'Home' || key === 'End';
-}
+const arrows = { ArrowUp: 'up', ArrowDown: 'down', ArrowLeft: 'left', ArrowRight: 'right' } as const;
 
-function commandMove(key: 'Home' | 'End', { lastUsed }: Reach): CellAddress {
-  return key === 'Home' ? { row: 0, column: 0 } : lastUsed;
+function isArrow(key: string): key is keyof typeof arrows {
+  return Object.hasOwn(arrows, key);
 }
 
 /** Along the row and on to the next one; from the very first or last cell out of the grid. */

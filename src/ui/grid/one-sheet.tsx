@@ -1,14 +1,39 @@
-import { type KeyboardEvent, type MouseEvent, type RefObject, useId, useRef, useState } from 'react';
-import { type CellAddress, type CellRange, sameAddress } from '../../base/address.ts';
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  type PointerEvent,
+  type RefObject,
+  useId,
+  useRef,
+  useState,
+} from 'react';
+import { type Axis, type CellAddress, type CellRange, isInRange, sameAddress } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { extentOf } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
+import type { Carried } from './carried.ts';
 import { CellEditor, type Onward } from './cell-editor.tsx';
-import { addressOf } from './cell-place.ts';
+import { addressOf, cellElement, lineOf } from './cell-place.ts';
 import { beginDraft, type Draft } from './draft.ts';
-import { type Key, type Reach, readKey, within } from './keyboard.ts';
+import { pulledTo } from './fill-target.ts';
+import { filledEdge, nextTo } from './filled-edge.ts';
+import { followPointer } from './follow-pointer.ts';
+import { type Key, type KeyWish, type Reach, readKey, within } from './keyboard.ts';
+import { type LineDeed, lineDeeds } from './line-deeds.ts';
+import { LineMenu, type MenuPlace } from './line-menu.tsx';
+import { rangeDeeds } from './range-deeds.ts';
+import {
+  isWhole,
+  lastPlace,
+  rangeOf,
+  type Selection,
+  selectionWords,
+  usedPart,
+  wholeLines,
+} from './selection.ts';
 import type { SheetTable } from './sheet-table.ts';
+import { useClipboard } from './use-clipboard.ts';
 import { useEditorPlace } from './use-editor-place.ts';
 import { useSheetTable } from './use-sheet-table.ts';
 
@@ -17,14 +42,14 @@ export interface SheetGridProps {
   readonly session: Session;
   readonly state: SessionState;
   readonly sheetId: string;
+  /** Where the person is. */
   readonly selected: CellAddress;
-  readonly onSelect: (address: CellAddress) => void;
+  /** How far the selection reaches from there; to that cell itself when one cell is selected. */
+  readonly head: CellAddress;
+  readonly onSelect: (selected: CellAddress, head?: CellAddress) => void;
   /** Cells that the selected one comes from. */
   readonly marked: readonly CellRange[];
 }
-
-/** As far as a workbook file goes. */
-const lastPlace: CellAddress = { row: 9_999, column: 701 };
 
 /** One sheet with its selection, its keys and its editor. */
 export function OneSheet({
@@ -32,15 +57,20 @@ export function OneSheet({
   state,
   sheet,
   selected,
+  head,
   onSelect,
   marked,
   draft,
   onDraft,
+  carried,
+  onCarry,
   isFirst,
 }: SheetGridProps & {
   readonly sheet: Sheet;
   readonly draft: Draft | null;
   readonly onDraft: (draft: Draft | null) => void;
+  readonly carried: Carried | null;
+  readonly onCarry: (carried: Carried | null) => void;
   /** Set until a first sheet stands: the page opens without taking the focus from its top. */
   readonly isFirst: RefObject<boolean>;
 }) {
@@ -50,8 +80,35 @@ export function OneSheet({
   const isSteppingOut = useRef(false);
   const wasHere = useRef(false);
   const [complaint, setComplaint] = useState('');
-  const sight = { sheet, values: state.values, selected, marked };
-  const { table, wantFocus } = useSheetTable(host, sight, { helpId: id, isEditing: draft !== null, isFirst });
+  const isPastingValues = useRef(false);
+  const [pull, setPull] = useState<CellRange | null>(null);
+  const [menu, setMenu] = useState<OpenMenu | null>(null);
+  const selection: Selection = { here: selected, head };
+  const range = useSameRange(rangeOf(selection));
+  const isCutHere = carried?.kind === 'cut' && carried.sheetId === sheet.id;
+  const outlined = pull ?? (isCutHere ? carried.range : null);
+  const sight = { sheet, values: state.values, selected, marked, range, outlined };
+  const { table, wantFocus, wantInView } = useSheetTable(host, sight, {
+    helpId: id,
+    isEditing: draft !== null || menu !== null,
+    isFirst,
+  });
+  const deeds = rangeDeeds({
+    session,
+    state,
+    sheet,
+    range,
+    carried,
+    onCarry,
+    onSelect: ({ here, head }) => onSelect(here, head),
+    onComplain: setComplaint,
+  });
+  useClipboard({
+    isOnCell: () =>
+      isInside(host.current, document.activeElement) && addressOf(document.activeElement) !== null,
+    onTake: deeds.take,
+    onPaste: (text) => deeds.paste(text, isPastingValues.current),
+  });
   const place = useEditorPlace(host, frame, draft?.address ?? null);
 
   function begin(address: CellAddress, typed: string | null): void {
@@ -82,7 +139,7 @@ export function OneSheet({
     }
     onDraft(null);
     if (takesFocus) wantFocus();
-    if (onward !== 'stay') onSelect(nextTo(draft.address, onward));
+    if (onward !== 'stay') onSelect(within(nextTo(draft.address, onward), { last: lastPlace }));
     return true;
   }
 
@@ -95,9 +152,25 @@ export function OneSheet({
     onDraft(null);
   }
 
+  function reachTo(to: CellAddress): void {
+    // The far end of whole rows and columns is no place to scroll to.
+    wantInView({
+      row: to.row === lastPlace.row ? selected.row : to.row,
+      column: to.column === lastPlace.column ? selected.column : to.column,
+    });
+    onSelect(selected, to);
+  }
+
+  function choose({ here, head: corner }: Selection): void {
+    wantFocus();
+    onSelect(here, corner);
+  }
+
   function onKeyDown(event: KeyboardEvent<HTMLElement>): void {
-    if (addressOf(event.target) === null) return;
-    const wish = readKey(plainKey(event), selected, reachOf(sheet, selected, table.current));
+    if (addressOf(event.target) === null || isInEditor(event.target)) return;
+    const key = plainKey(event);
+    isPastingValues.current = (key.ctrlKey || key.metaKey) && key.shiftKey && key.key.toLowerCase() === 'v';
+    const wish = readKey(key, selection, reachOf(sheet, table.current));
     if (wish === null) return;
     const isLeaving = wish.type === 'leave' || (event.key === 'Tab' && isSteppingOut.current);
     isSteppingOut.current = wish.type === 'step_out';
@@ -106,20 +179,70 @@ export function OneSheet({
       event.stopPropagation();
       return;
     }
-    if (event.key === 'Escape') return;
-    event.preventDefault();
+    if (wish.type === 'step_out') onCarry(null);
+    else if (carryOut(wish)) event.preventDefault();
+  }
+
+  /** False where the key means nothing here and is left to the page. */
+  function carryOut(wish: KeyWish): boolean {
+    if (wish.type === 'insert_lines' || wish.type === 'remove_lines')
+      return deeds.changeWholeLines(wish.type);
     setComplaint('');
-    if (wish.type === 'go') onSelect(wish.to);
-    else if (wish.type === 'edit') begin(selected, wish.typed);
-    else if (wish.type === 'clear') {
-      const outcome = session.run({ type: 'clear', sheet: sheet.id, addresses: [selected] });
-      if (!outcome.ok) setComplaint(outcome.fault);
+    switch (wish.type) {
+      case 'go':
+        onSelect(wish.to);
+        return true;
+      case 'reach':
+        reachTo(wish.to);
+        return true;
+      case 'take_lines':
+        choose(wholeLines(selection, wish.axis));
+        return true;
+      case 'take_all':
+        choose({ here: { row: 0, column: 0 }, head: extentOf(sheet).to });
+        return true;
+      case 'edit':
+        begin(selected, wish.typed);
+        return true;
+      case 'clear':
+        deeds.clear();
+        return true;
+      case 'fill':
+        deeds.fillByKey(wish.direction);
+        return true;
+      case 'menu':
+        openMenuBelow(selected);
+        return true;
+      default:
+        return false;
     }
   }
 
+  function openMenuBelow(address: CellAddress): void {
+    const cell = host.current && cellElement(host.current, address)?.getBoundingClientRect();
+    if (cell) openMenu({ left: cell.left, top: cell.bottom }, range);
+  }
+
+  /** The place is in pixels of the window. */
+  function openMenu({ left, top }: MenuPlace, lines: CellRange): void {
+    const outer = frame.current?.getBoundingClientRect();
+    const axes = (['row', 'column'] as const).filter((axis) => !isWhole(lines, across[axis]));
+    setMenu({
+      place: { left: left - (outer?.left ?? 0), top: top - (outer?.top ?? 0) },
+      groups: axes.map((axis) => lineDeeds(sheet.id, lines, axis)),
+    });
+  }
+
+  function closeMenu(): void {
+    wantFocus();
+    setMenu(null);
+  }
+
   function onMouseDown(event: MouseEvent<HTMLElement>): void {
-    const address = addressOf(event.target);
-    if (!address || isInEditor(event.target)) return;
+    const { target, shiftKey } = event;
+    const address = addressOf(target);
+    const line = lineOf(target);
+    if (!(address || line) || isInEditor(target)) return;
     isSteppingOut.current = false;
     if (draft && !offer(draft.typed, 'stay', true)) {
       // The field keeps the focus, and what was typed.
@@ -128,9 +251,87 @@ export function OneSheet({
       backToField();
       return;
     }
+    if (line || isFillCorner(target)) keepFocus(event);
+    if (isFillCorner(target)) return;
     setComplaint('');
+    if (line) pressLine(line, shiftKey, event.button);
+    if (address) pressCell(address, event);
+  }
+
+  function pressCell(address: CellAddress, event: MouseEvent<HTMLElement>): void {
+    const { button, shiftKey } = event;
     wasHere.current = sameAddress(address, selected) && draft === null;
-    if (!sameAddress(address, selected)) onSelect(address);
+    if (button !== 0 && isInRange(address, range)) return;
+    if (shiftKey) {
+      keepFocus(event);
+      wantFocus();
+      onSelect(selected, address);
+    } else if (!(sameAddress(address, selected) && sameAddress(head, selected))) onSelect(address);
+    if (button === 0) drag(shiftKey ? selected : address, address);
+  }
+
+  function drag(from: CellAddress, start: CellAddress): void {
+    follow(start, (to) => {
+      wantInView(to);
+      onSelect(from, to);
+    });
+  }
+
+  function pressLine({ axis, at }: { axis: Axis; at: number }, isReaching: boolean, button: number): void {
+    if (button !== 0 && isWhole(range, axis) && at >= range.from[axis] && at <= range.to[axis]) return;
+    const start = isReaching ? selected : { row: 0, column: 0, [axis]: at };
+    const reach = (to: CellAddress) => choose(wholeLines({ here: start, head: to }, axis));
+    reach({ ...start, [axis]: at });
+    if (button !== 0) return;
+    follow({ ...start, [axis]: at }, (to) => {
+      wantInView({ ...start, [axis]: to[axis] });
+      reach(to);
+    });
+  }
+
+  function follow(start: CellAddress, onPlace: (place: CellAddress) => void, onEnd = () => {}): void {
+    const cellArea = table.current?.cellArea;
+    if (cellArea) followPointer({ start, cellArea, onPlace, onEnd });
+  }
+
+  function onPointerDown(event: PointerEvent<HTMLElement>): void {
+    if (!isFillCorner(event.target) || event.button !== 0 || draft) return;
+    event.preventDefault();
+    const from = usedPart(sheet, range);
+    let to: CellRange | null = null;
+    follow(
+      from.to,
+      (pointer) => {
+        to = pulledTo(from, pointer);
+        wantInView(pointer);
+        setPull(to);
+      },
+      () => {
+        setPull(null);
+        wantFocus();
+        if (to) deeds.fill(from, to);
+      },
+    );
+  }
+
+  function onContextMenu(event: MouseEvent<HTMLElement>): void {
+    const address = addressOf(event.target);
+    const line = lineOf(event.target);
+    if (isInEditor(event.target) || !(address || line || isInMenu(event.target))) return;
+    event.preventDefault();
+    if (isInMenu(event.target)) return;
+    if (draft) return;
+    openMenu({ left: event.clientX, top: event.clientY }, linesUnder(line, address));
+  }
+
+  /** What was selected when the menu was asked for inside it; else the line or the cell under the pointer. */
+  function linesUnder(line: { axis: Axis; at: number } | null, address: CellAddress | null): CellRange {
+    if (address) return isInRange(address, range) ? range : { from: address, to: address };
+    if (!line) return range;
+    const { axis, at } = line;
+    if (isWhole(range, axis) && at >= range.from[axis] && at <= range.to[axis]) return range;
+    const here = { row: 0, column: 0, [axis]: at };
+    return rangeOf(wholeLines({ here, head: here }, axis));
   }
 
   function onClick(event: MouseEvent<HTMLElement>): void {
@@ -152,12 +353,18 @@ export function OneSheet({
       ref={frame}
       className="sheet-grid"
       onKeyDownCapture={onKeyDown}
+      onPointerDownCapture={onPointerDown}
       onMouseDownCapture={onMouseDown}
+      onContextMenu={onContextMenu}
       onClick={onClick}
       onDoubleClick={onDoubleClick}
     >
       <p id={id} className="visually-hidden">
-        Arrow keys move. Enter, or typing, changes a cell. Escape and then Tab goes on past the sheet.
+        Arrow keys move, with Shift they select. Enter, or typing, changes a cell. Shift and F10 opens what
+        can be done to rows and columns. Escape and then Tab goes on past the sheet.
+      </p>
+      <p className="visually-hidden" role="status">
+        {selectionWords(range)}
       </p>
       <div ref={host} className="sheet-grid-table" />
       {draft && place ? (
@@ -172,11 +379,55 @@ export function OneSheet({
           onGiveUp={giveUp}
         />
       ) : null}
+      {menu ? (
+        <LineMenu
+          place={menu.place}
+          groups={menu.groups}
+          onChoose={(deed) => {
+            closeMenu();
+            deeds.changeLines(deed.command);
+          }}
+          onClose={closeMenu}
+        />
+      ) : null}
       <p className="sheet-grid-complaint" role="alert">
         {complaint}
       </p>
     </div>
   );
+}
+
+interface OpenMenu {
+  readonly place: MenuPlace;
+  readonly groups: readonly (readonly LineDeed[])[];
+}
+
+const across = { row: 'column', column: 'row' } as const;
+
+/** The same object while the range is the same, so that the sheet is not shown anew for nothing. */
+function useSameRange(range: CellRange): CellRange {
+  const kept = useRef(range);
+  if (!sameAddress(kept.current.from, range.from) || !sameAddress(kept.current.to, range.to))
+    kept.current = range;
+  return kept.current;
+}
+
+/** What is pressed would take the focus to where no cell is. */
+function keepFocus(event: MouseEvent<HTMLElement>): void {
+  event.preventDefault();
+  event.stopPropagation();
+}
+
+function isInside(host: HTMLElement | null, element: Element | null): boolean {
+  return host !== null && element !== null && host.contains(element);
+}
+
+function isFillCorner(target: EventTarget): boolean {
+  return target instanceof Element && target.closest('.fill-corner') !== null;
+}
+
+function isInMenu(target: EventTarget): boolean {
+  return target instanceof Element && target.closest('.line-menu') !== null;
 }
 
 function isInEditor(target: EventTarget): boolean {
@@ -191,21 +442,16 @@ function plainKey(event: KeyboardEvent): Key {
     : { key, shiftKey, ctrlKey, metaKey, altKey };
 }
 
-function reachOf(sheet: Sheet, selected: CellAddress, table: SheetTable | null): Reach {
-  const row = sheet.rows[selected.row] ?? [];
+function reachOf(sheet: Sheet, table: SheetTable | null): Reach {
   return {
     lastUsed: extentOf(sheet).to,
-    lastInRow: Math.max(
-      0,
-      row.findLastIndex((cell) => cell !== null),
-    ),
+    lastInRow: (row) =>
+      Math.max(
+        0,
+        (sheet.rows[row] ?? []).findLastIndex((cell) => cell !== null),
+      ),
+    edge: (from, direction) => filledEdge(sheet, from, direction),
     last: lastPlace,
     rowsPerPage: table?.rowsPerPage() ?? 10,
   };
-}
-
-function nextTo({ row, column }: CellAddress, onward: Onward): CellAddress {
-  const down = onward === 'down' ? 1 : onward === 'up' ? -1 : 0;
-  const right = onward === 'right' ? 1 : onward === 'left' ? -1 : 0;
-  return within({ row: row + down, column: column + right }, { last: lastPlace });
 }

@@ -21,9 +21,12 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   mark(element, 'says', verdict?.verdict ?? (shown.type === 'fault' ? 'fault' : fills ? 'fill' : false));
   mark(element, 'right', isRight(sight, shown));
   mark(element, 'marked', sight.isMarked);
+  mark(element, 'here', sight.isHere);
+  mark(element, 'rim', sight.rim ?? false);
+  mark(element, 'outline', sight.outline ?? false);
   element.setAttribute('aria-selected', String(sight.isSelected));
   // One stop for the Tab key: where the person is.
-  element.tabIndex = sight.isSelected ? 0 : -1;
+  element.tabIndex = sight.isHere ? 0 : -1;
 
   const words = document.createElement('span');
   words.className = 'sheet-cell-words';
@@ -36,6 +39,8 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   const piece = document.createElement('span');
   piece.className = 'sheet-cell';
   piece.append(small('visually-hidden', cellName(sight)), words);
+  // Pulled to fill the cells beside a selection. Keys do the same, so there is nothing in it to be read out.
+  if (sight.isCorner) piece.append(small('fill-corner', ''));
   return piece;
 }
 

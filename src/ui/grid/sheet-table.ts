@@ -16,6 +16,7 @@ import type { Sheet } from '../../workbook/document.ts';
 import { cellElement, columnId } from './cell-place.ts';
 import { type CellSight, hasHeading, type SheetSight, sameSight, sightOf } from './cell-sight.ts';
 import { paintCell } from './paint-cell.ts';
+import { usedPart } from './selection.ts';
 
 /** The table on the page. The outside grid does the rows, the columns and the scrolling, and stays behind this door:
  *  keys, selection and editing are ours. */
@@ -26,6 +27,8 @@ export interface SheetTable {
   reveal(address: CellAddress): void;
   focus(address: CellAddress): void;
   rowsPerPage(): number;
+  /** The part of the page where cells show, without row numbers and column letters. */
+  cellArea(): DOMRect;
   destroy(): void;
 }
 
@@ -37,6 +40,8 @@ interface TableRow {
 const modules = [ClientSideRowModelModule, ColumnApiModule, RenderApiModule, RowApiModule, ScrollApiModule];
 
 const rowHeight = 34;
+const headerHeight = 30;
+const rowNumberWidth = 44;
 /** Empty rows and columns kept below and beside what is used, so that a sheet can grow. */
 const spareRows = 6;
 const spareColumns = 1;
@@ -76,7 +81,7 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
     {
       theme,
       rowHeight,
-      headerHeight: 30,
+      headerHeight,
       rowData: [],
       columnDefs: [],
       defaultColDef: {
@@ -101,8 +106,9 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
   /** Enough rows and columns for what is used, where the person is, and some more; never fewer than before. */
   function widen(): void {
     const { to } = extentOf(sight.sheet);
-    const rowsNow = Math.max(rowCount, to.row + 1 + spareRows, sight.selected.row + 1 + spareRows / 2);
-    const columns = Math.max(to.column, sight.selected.column) + 1 + spareColumns;
+    const reach = usedPart(sight.sheet, sight.range).to;
+    const rowsNow = Math.max(rowCount, to.row + 1 + spareRows, reach.row + 1 + spareRows / 2);
+    const columns = Math.max(to.column, reach.column) + 1 + spareColumns;
     const widths = Array.from({ length: columns }, (_, at) => sight.sheet.columns[at]?.width ?? usualWidth);
     if (widths.join() !== shape) {
       shape = widths.join();
@@ -125,6 +131,7 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
 
   api.setGridAriaProperty('label', `${first.sheet.name}, the cells`);
   api.setGridAriaProperty('describedby', helpId);
+  api.setGridAriaProperty('multiselectable', 'true');
   widen();
   reveal(first.selected);
   for (const bar of host.querySelectorAll<HTMLElement>(scrollBars)) bar.tabIndex = -1;
@@ -152,6 +159,15 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
       const { top, bottom } = api.getVerticalPixelRange();
       return Math.max(1, Math.floor((bottom - top) / rowHeight) - 1);
     },
+    cellArea: () => {
+      const { left, top, width, height } = host.getBoundingClientRect();
+      return new DOMRect(
+        left + rowNumberWidth,
+        top + headerHeight,
+        width - rowNumberWidth,
+        height - headerHeight,
+      );
+    },
     destroy: () => api.destroy(),
   };
 }
@@ -173,7 +189,7 @@ const rowNumbers: ColDef<TableRow> = {
   headerName: 'Row',
   pinned: 'left',
   lockPinned: true,
-  width: 44,
+  width: rowNumberWidth,
   cellAriaRole: 'rowheader',
   valueGetter: ({ data }) => (data ? data.row + 1 : ''),
 };

@@ -38,6 +38,6 @@ function isSame(read: unknown, content: number): boolean {
 }
 
 /** All digits of a number and no exponent, which a tape does not have. */
-function digits(number: number): string {
+export function digits(number: number): string {
   return number.toLocaleString('en-US', { useGrouping: false, maximumFractionDigits: 20 });
 }

@@ -1,5 +1,5 @@
 import { type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
-import { sameAddress } from '../../base/address.ts';
+import { type CellAddress, sameAddress } from '../../base/address.ts';
 import type { SheetSight } from './cell-sight.ts';
 import { createSheetTable, type SheetTable } from './sheet-table.ts';
 
@@ -7,12 +7,14 @@ export interface KeptTable {
   readonly table: RefObject<SheetTable | null>;
   /** The next time the sheet is shown, the selected cell takes the focus. */
   readonly wantFocus: () => void;
+  /** The next time the sheet is shown, the cell is scrolled into view. */
+  readonly wantInView: (address: CellAddress) => void;
 }
 
 /** Keeps a table on the page that shows what it is given, with the selected cell in view and the focus with it. */
 export function useSheetTable(
   host: RefObject<HTMLElement | null>,
-  { sheet, values, selected, marked }: SheetSight,
+  { sheet, values, selected, marked, range, outlined }: SheetSight,
   {
     helpId,
     isEditing,
@@ -20,9 +22,10 @@ export function useSheetTable(
   }: { readonly helpId: string; readonly isEditing: boolean; readonly isFirst: RefObject<boolean> },
 ): KeptTable {
   const table = useRef<SheetTable | null>(null);
-  const first = useRef<SheetSight>({ sheet, values, selected, marked });
+  const first = useRef<SheetSight>({ sheet, values, selected, marked, range, outlined });
   const focused = useRef(selected);
   const isFocusWanted = useRef(false);
+  const wanted = useRef<CellAddress | null>(null);
 
   useLayoutEffect(() => {
     if (!host.current) return;
@@ -41,8 +44,10 @@ export function useSheetTable(
   }, [isFirst]);
 
   useLayoutEffect(() => {
-    table.current?.show({ sheet, values, selected, marked });
-  }, [sheet, values, selected, marked]);
+    table.current?.show({ sheet, values, selected, marked, range, outlined });
+    if (wanted.current) table.current?.reveal(wanted.current);
+    wanted.current = null;
+  }, [sheet, values, selected, marked, range, outlined]);
 
   useLayoutEffect(() => {
     const isMoved = !sameAddress(focused.current, selected);
@@ -56,6 +61,9 @@ export function useSheetTable(
     table,
     wantFocus: () => {
       isFocusWanted.current = true;
+    },
+    wantInView: (address) => {
+      wanted.current = address;
     },
   };
 }

@@ -10,6 +10,7 @@ import { CellLinks } from './cell-links.tsx';
 import { Decisions } from './decisions.tsx';
 import { FormulaBox } from './formula-box.tsx';
 import { GivenQuestion } from './given-question.tsx';
+import { type SelectedCells, SelectionFigures } from './selection-figures.tsx';
 import { useNews } from './use-news.ts';
 import { WorkedCalls } from './worked-calls.tsx';
 import './working.css';
@@ -19,11 +20,14 @@ export function WorkingPanel({
   session,
   state,
   explanation,
+  selection,
   onGo,
 }: {
   readonly session: Session;
   readonly state: SessionState;
   readonly explanation: Explanation | null;
+  /** Null while a single cell is selected. */
+  readonly selection: SelectedCells | null;
   readonly onGo: (sheetId: string, address: CellAddress) => void;
 }) {
   const panel = useRef<HTMLElement>(null);
@@ -41,6 +45,7 @@ export function WorkingPanel({
       <p className="visually-hidden" role="status">
         {news}
       </p>
+      {selection ? <SelectionFigures {...selection} /> : null}
       {explanation ? (
         <Working
           key={cellKey}

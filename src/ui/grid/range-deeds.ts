@@ -1,0 +1,95 @@
+import type { Axis, CellRange } from '../../base/address.ts';
+import type { Session } from '../../session/session.ts';
+import type { SessionState } from '../../session/state.ts';
+import { cellsIn } from '../../workbook/cells.ts';
+import type { LinesCommand } from '../../workbook/command/lines.ts';
+import type { Command } from '../../workbook/commands.ts';
+import type { Sheet } from '../../workbook/document.ts';
+import { type Carried, lastLinesDeed, pasteOf, shownText } from './carried.ts';
+import { filledByKey } from './fill-target.ts';
+import { isWhole, type Selection, usedPart } from './selection.ts';
+
+/** What can be done to the selected cells of a sheet. */
+export interface RangeDeeds {
+  readonly clear: () => void;
+  /** From one block over a wider one, which is then selected. */
+  readonly fill: (from: CellRange, to: CellRange) => void;
+  readonly fillByKey: (direction: 'down' | 'right') => void;
+  readonly changeLines: (command: LinesCommand) => void;
+  /** The same for the rows or columns that are selected from end to end; false where none are. */
+  readonly changeWholeLines: (type: LinesCommand['type']) => boolean;
+  /** Gives the text for the clipboard; null where nothing may be taken. */
+  readonly take: (kind: Carried['kind']) => string | null;
+  readonly paste: (text: string, isValuesOnly: boolean) => void;
+}
+
+export interface RangeDeedsParts {
+  readonly session: Session;
+  readonly state: SessionState;
+  readonly sheet: Sheet;
+  readonly range: CellRange;
+  readonly carried: Carried | null;
+  readonly onCarry: (carried: Carried | null) => void;
+  readonly onSelect: (selection: Selection) => void;
+  /** Why something was not done; empty when it was. */
+  readonly onComplain: (sentence: string) => void;
+}
+
+export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
+  const { session, state, sheet, carried, onCarry, onSelect, onComplain } = parts;
+  const range = usedPart(sheet, parts.range);
+  const wholeAxis = (['row', 'column'] as const).find((axis: Axis) => isWhole(parts.range, axis));
+
+  function run(command: Command): boolean {
+    const outcome = session.run(command);
+    onComplain(outcome.ok ? '' : outcome.fault);
+    return outcome.ok;
+  }
+
+  function fill(from: CellRange, to: CellRange): void {
+    if (run({ type: 'fill', sheet: sheet.id, from, to })) onSelect({ here: to.from, head: to.to });
+  }
+
+  function clear(): void {
+    const filled = [...cellsIn(sheet, range)].filter(({ cell }) => cell.content !== null);
+    run({ type: 'clear', sheet: sheet.id, addresses: filled.map(({ address }) => address) });
+  }
+
+  return {
+    clear,
+    fill,
+    fillByKey: (direction) => {
+      const filling = filledByKey(range, direction);
+      if (filling && run({ type: 'fill', sheet: sheet.id, ...filling }))
+        onSelect({ here: range.from, head: range.to });
+    },
+    changeLines: run,
+    changeWholeLines: (type) => {
+      if (!wholeAxis) return false;
+      const { from, to } = parts.range;
+      const at = from[wholeAxis];
+      run({ type, sheet: sheet.id, axis: wholeAxis, at, count: to[wholeAxis] - at + 1 });
+      return true;
+    },
+    take: (kind) => {
+      // Nothing changes yet; the session says at once when nothing may.
+      if (kind === 'cut' && !run({ type: 'clear', sheet: sheet.id, addresses: [] })) return null;
+      onComplain('');
+      const text = shownText(sheet, state.values, range);
+      onCarry({ kind, sheetId: sheet.id, range, text, lines: lastLinesDeed(state.history) });
+      return text;
+    },
+    paste: (text, isValuesOnly) => {
+      const { workbook, values, history } = state;
+      const into = { workbook, values, history, sheet, range: parts.range, isValuesOnly };
+      const paste = pasteOf(text, carried, into);
+      if (paste.type === 'refused') return onComplain(paste.sentence);
+      if (!run(paste.command)) return;
+      // What was cut is moved once; from then on it is copied from where it is now.
+      if (paste.command.type === 'move' && carried) {
+        onCarry({ ...carried, kind: 'copy', sheetId: sheet.id, range: paste.covers });
+      }
+      onSelect({ here: paste.covers.from, head: paste.covers.to });
+    },
+  };
+}
