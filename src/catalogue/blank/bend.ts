@@ -4,7 +4,7 @@ import { type Bend, bend, printedRule, startingK } from '../../trade/blank/bend.
 import { choice, optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import type { Drawing, Point } from '../drawing.ts';
-import { figure, sayValue } from '../say.ts';
+import { figure } from '../say.ts';
 import type { Step } from '../working.ts';
 import { cutting, testBlank } from './cautions.ts';
 
@@ -118,13 +118,10 @@ export const blankBend = defineFunction({
       : [...factor, allowance, setBack];
   },
   drawing: ({ factor, ...bent }, { angle, radius, thickness, rule }) =>
-    bendDrawing(
-      bent,
-      angle,
-      `inside radius ${sayValue(radius, 'in')}, sheet ${figure(thickness, 4)} in, ${
-        rule === 'K factor' ? `K ${figure(factor, 3)}` : rule
-      }`,
-    ),
+    bendDrawing(bent, angle, [
+      `${figure(angle, 2)}°, inside radius ${figure(radius, 4)} in`,
+      `sheet ${figure(thickness, 4)} in, ${rule === 'K factor' ? `K ${figure(factor, 3)}` : rule}`,
+    ]),
   cautions: (_, { k, rule }) => [
     ...cutting,
     testBlank,
@@ -171,7 +168,7 @@ function askedOf(bent: Bend, what: 'allowance' | 'deduction' | 'set-back') {
 }
 
 /** The bent edge, magnified: two flanks of equal length and an arc that turns through the angle. */
-function bendDrawing(bent: Bend, angle: number, of: string): Drawing {
+function bendDrawing(bent: Bend, angle: number, of: readonly string[]): Drawing {
   const turn = (angle * Math.PI) / 180;
   const [inner, sheet, flank, corner] = [26, 14, 70, { x: 130, y: 78 }];
   const along = (radius: number): readonly Point[] => [
@@ -201,10 +198,13 @@ function bendDrawing(bent: Bend, angle: number, of: string): Drawing {
   ];
   return {
     title: `A bend of ${figure(angle, 2)}°`,
-    describes: `The edge of a sheet bent through ${figure(angle, 2)}°, ${of}: ${texts.join('; ')}.`,
+    describes: `The edge of a bent sheet: ${[...of, ...texts].join('; ')}.`,
     height: 290,
     marks: [
-      { type: 'label', at: { x: 24, y: 24 }, text: `${figure(angle, 2)}°, ${of}`, anchor: 'start' },
+      ...of.map(
+        (text, index) =>
+          ({ type: 'label', at: { x: 24, y: 22 + 18 * index }, text, anchor: 'start' }) as const,
+      ),
       { type: 'outline', points: [...outside, ...[...inside].reverse()], closed: true, role: 'metal' },
       line(1),
       line(25),

@@ -1,5 +1,5 @@
 import { done, type Outcome } from '../../base/outcome.ts';
-import type { Inches } from '../../base/quantity.ts';
+import { type Inches, inches } from '../../base/quantity.ts';
 import { type Offset, offset, offsetForms } from '../../trade/blank/offset.ts';
 import { choice, optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
@@ -121,10 +121,11 @@ export const blankOffset = defineFunction({
       : sweepSteps(pattern.made, pattern.made.radius, shift, width)),
     ...patternSteps(pattern),
   ],
-  drawing: ({ pieces }, { form, width, depth, shift }) =>
+  drawing: ({ pieces, made }, { form, width, depth, shift }) =>
     patternDrawing(
       `Offset of ${sayInches(shift)}, ${form}, ${sayInches(width)} × ${sayInches(depth)}`,
       pieces,
+      [turnNote(made, width)],
     ),
   cautions: (pattern, { width }) => [
     ...patternCautions(pattern),
@@ -190,6 +191,13 @@ function legSteps(made: Offset, shift: Inches, byLength: boolean): readonly Step
       : step('Travel', `${e} ÷ sin ${v}°`, made.travel),
     step('Mitre', `${v}° ÷ 2`, made.turn / 2, 'deg'),
   ];
+}
+
+function turnNote({ turn, radius, travel }: Offset, width: Inches): string {
+  const angle = `${figure(turn, 2)}°`;
+  if (radius === null) return `each bend ${angle}, travel ${sayInches(travel)}`;
+  const [inner, outer] = [inches(radius - width / 2), inches(radius + width / 2)];
+  return `arcs of ${angle}, radii ${sayInches(inner)} and ${sayInches(outer)}`;
 }
 
 function narrowCautions(share: number, width: Inches): readonly Caution[] {

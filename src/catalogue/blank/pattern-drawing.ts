@@ -16,10 +16,17 @@ const lineHeight = 16;
 const noteLetters = 52;
 
 /** Every piece of a fitting, each true to shape and as large as the sheet allows, with its seams, bend lines, sizes and
- *  the lengths of its sides. */
-export function patternDrawing(title: string, pieces: readonly Piece[]): Drawing {
+ *  the lengths of its sides. `notes` stand above them, a line each, of at most 52 letters. */
+export function patternDrawing(
+  title: string,
+  pieces: readonly Piece[],
+  notes: readonly string[] = [],
+): Drawing {
   const marks: Mark[] = [];
-  let top = 0;
+  notes.forEach((text, index) => {
+    marks.push({ type: 'label', at: { x: left, y: 16 + index * lineHeight }, text, anchor: 'start' });
+  });
+  let top = notes.length * lineHeight;
   for (const piece of pieces) {
     const block = pieceMarks(piece, top);
     marks.push(...block.marks);

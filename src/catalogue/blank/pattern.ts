@@ -1,5 +1,5 @@
 import { done, failed, type Outcome } from '../../base/outcome.ts';
-import { type Inches, inches } from '../../base/quantity.ts';
+import { type Inches, inches, type SquareFeet, squareFeet } from '../../base/quantity.ts';
 import type { Unit } from '../../base/unit.ts';
 import {
   blankSize,
@@ -17,7 +17,9 @@ import { cutting, testBlank } from './cautions.ts';
 
 /** What one cell can show of a flat pattern; the rest stands in the working. */
 export const patternAnswers = ['width', 'length', 'area', 'side', 'across', 'up'] as const;
-export type PatternAnswer = (typeof patternAnswers)[number];
+/** Beside those of one piece, the area of the whole fitting. */
+export const fittingAnswers = [...patternAnswers, 'surface'] as const;
+export type PatternAnswer = (typeof fittingAnswers)[number];
 
 export interface PatternQuestion {
   readonly part: number;
@@ -38,7 +40,7 @@ export interface Pattern {
 export const patternGives = { unit: 'in', orUnits: ['sqft'] } as const;
 
 export function patternUnit({ what }: { readonly what: PatternAnswer }): Unit {
-  return what === 'area' ? 'sqft' : 'in';
+  return what === 'area' || what === 'surface' ? 'sqft' : 'in';
 }
 
 /** The three arguments that choose one figure of a pattern. `says` tells the parts by number: `1 is the cheek, …`. */
@@ -56,8 +58,8 @@ export function patternArguments(most: number, says: string) {
       'it is the piece that is laid out first',
     ),
     what: optional(
-      choice(patternAnswers, {
-        says: 'the width or the length of the blank with its seams, its area without them, the length of one side, or how far across or up a point of the outline lies from the lower left corner of the blank',
+      choice(fittingAnswers, {
+        says: 'the width or the length of the blank with its seams, its area without them, the surface of all pieces together, the length of one side, or how far across or up a point of the outline lies from the lower left corner of the blank',
       }),
       'width',
       'sheets are sheared to width first',
@@ -141,6 +143,8 @@ export function askPattern(
       return done({ ...answer, asked: size.length });
     case 'area':
       return done({ ...answer, asked: netArea(chosen) });
+    case 'surface':
+      return done({ ...answer, asked: surfaceOf(pieces) });
     case 'side': {
       const side = chosen.sides[station - 1];
       return side
@@ -159,9 +163,21 @@ export function askPattern(
 /** Every piece with its sides, points and sizes, ending in the figure that was asked for. */
 export function patternSteps(pattern: Pattern): readonly Step[] {
   const { pieces, chosen, what } = pattern;
-  return [
+  const surface: Step = {
+    label: 'All pieces together: area without seams',
+    sum: pieces.map((piece) => `${piece.pieces} × ${figure(netArea(piece), 4)}`).join(' + '),
+    value: surfaceOf(pieces),
+    unit: 'sqft',
+    source: 'geometry',
+  };
+  const others = [
     ...pieces.filter((piece) => piece !== chosen).flatMap((piece) => pieceSteps(piece)),
-    ...pieceSteps(chosen).filter((step) => step.label !== labelOf(chosen, answerLabels[what])),
+    ...pieceSteps(chosen),
+  ];
+  if (what === 'surface') return [...others, surface];
+  return [
+    ...others.filter((step) => step.label !== labelOf(chosen, answerLabels[what])),
+    surface,
     {
       label: labelOf(chosen, askedLabel(pattern)),
       sum: askedSum(pattern),
@@ -204,6 +220,7 @@ const answerLabels: Readonly<Record<PatternAnswer, string>> = {
   side: 'side',
   across: 'point, across',
   up: 'point, up',
+  surface: 'area of all pieces',
 };
 
 function pieceSteps(piece: Piece): readonly Step[] {
@@ -261,6 +278,10 @@ function pieceSteps(piece: Piece): readonly Step[] {
 
 const widthSum = 'farthest left to farthest right, seams included';
 const lengthSum = 'lowest to highest, seams included';
+
+function surfaceOf(pieces: readonly Piece[]): SquareFeet {
+  return squareFeet(pieces.reduce((sum, piece) => sum + piece.pieces * netArea(piece), 0));
+}
 
 function askedLabel({ what, station, chosen }: Pattern): string {
   if (what === 'side') return `side ${station}, ${chosen.sides[station - 1]?.is ?? ''}`;

@@ -139,10 +139,13 @@ export const blankRectangularElbow = defineFunction({
     ...turnSteps(pattern.made, form, width, angle, pattern.throatRadius),
     ...patternSteps(pattern),
   ],
-  drawing: ({ pieces }, { form, width, depth, angle }) =>
+  drawing: ({ pieces, made, throatRadius }, { form, width, depth, angle }) =>
     patternDrawing(
       `${form === 'radius' ? 'Radius' : 'Mitred'} elbow, ${sayInches(width)} × ${sayInches(depth)}, ${figure(angle, 2)}°`,
       pieces,
+      form === 'mitred'
+        ? []
+        : [`throat radius ${sayInches(throatRadius)}, heel radius ${sayInches(made.heelRadius)}`],
     ),
   cautions: (pattern, { form, width }) => [
     ...patternCautions(pattern),

@@ -118,3 +118,13 @@ describe('the working of a flat pattern', () => {
     expect(sentence(14, 8, 90, 1, 'side', 5)).toContain('The cheek has 4 sides, so there is no side 5.');
   });
 });
+
+it('the surface of an elbow counts both cheeks', () => {
+  const ask = (what: string, part: number) => {
+    const outcome = blankRectangularElbow.call([20, 10, 45, part, what, 1, 'radius', 10, 0, 0]);
+    if (!outcome.ok) throw new Error(wordFault(outcome.fault));
+    return Number(outcome.value.value);
+  };
+  expect(ask('surface', 1)).toBeCloseTo(2 * ask('area', 1) + ask('area', 2) + ask('area', 3), 12);
+  expect(144 * ask('surface', 1)).toBeCloseTo(942.4778, 3);
+});
