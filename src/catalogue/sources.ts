@@ -61,6 +61,16 @@ export const sources = {
     place: 'p. 32, 54, 59 and 128',
     status: 'read at source',
   },
+  'workshop-textbook': {
+    title: 'Textbook of workshop technology',
+    place: 'p. 358, turned flanges of 3 to 6 mm',
+    status: 'read at source',
+  },
+  'round-elbow-course': {
+    title: 'Open course on layout, the large round elbow',
+    place: 'divisions about 2 in apart',
+    status: 'read at source',
+  },
   'drawing-cyclopedia-1906': {
     title: 'Cyclopedia of Drawing, 1906',
     place: 'sheet thickness in the girth of a shell',
