@@ -141,7 +141,10 @@ function pinsDrawing(
   const isAll = drawnRows === rows && drawnInRow === inRow;
   return {
     title: 'Pins on the underside',
-    describes: `${sayCount(pins, 'pin')} on the underside of a duct ${sayInches(width)} wide and ${sayFeet(length)} long, in ${sayCount(rows, 'row')} of ${inRow}.`,
+    describes:
+      pins === 0
+        ? `No pins: a duct ${sayInches(width)} wide is too narrow for them.`
+        : `${sayCount(pins, 'pin')} on the underside of a duct ${sayInches(width)} wide and ${sayFeet(length)} long, in ${sayCount(rows, 'row')} of ${inRow}.`,
     height: 150,
     marks: [
       {
@@ -160,7 +163,10 @@ function pinsDrawing(
       {
         type: 'label',
         at: { x: left, y: 138 },
-        text: `${sayCount(rows, 'row')} of ${inRow}${isAll ? '' : ', some drawn'}`,
+        text:
+          pins === 0
+            ? 'too narrow for pins'
+            : `${sayCount(rows, 'row')} of ${inRow}${isAll ? '' : ', some drawn'}`,
         anchor: 'start',
       },
       { type: 'label', at: { x: right, y: 138 }, text: `${sayInches(width)} wide`, anchor: 'end' },
