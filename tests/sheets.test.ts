@@ -6,8 +6,9 @@ import { tradeFunctions } from '../src/catalogue/list.ts';
 import { createCalculator } from '../src/engine/create.ts';
 import { figureWorkbook } from '../src/engine/figure-workbook.ts';
 import { runExample } from '../src/templates/example.ts';
+import { fill } from '../src/templates/fill.ts';
 import { instantiate } from '../src/templates/instantiate.ts';
-import type { Sheet, Workbook } from '../src/workbook/document.ts';
+import type { Sheet, Workbook, WorkedExample } from '../src/workbook/document.ts';
 import { type KeptWorkbook, readWorkbookFile } from '../src/workbook/file.ts';
 import { standingOf } from '../src/workbook/standing.ts';
 import { placeOfKey, type Values } from '../src/workbook/values.ts';
@@ -128,20 +129,37 @@ describe('the demo job', () => {
   });
 
   test('stops the job when a blank no longer fits the sheet', async () => {
-    const [job, ...rest] = workbook.sheets;
-    const narrow: Workbook = { ...workbook, sheets: [...(job ? [job] : []), ...rest.map(withNarrowSheet)] };
-    const figured = await figure(narrow);
-    expect(job && standing(job, figured).stops).toBe(1);
+    const figured = await figure(answered({ 'Allowances!B18': 36 }));
+    // S1 and S3: the others have a side of less than 36 in.
+    expect(stopsBySheet(figured)).toEqual({ Job: 1, Pieces: 2 });
   });
-});
 
-function withNarrowSheet(sheet: Sheet): Sheet {
-  return {
-    ...sheet,
-    rows: sheet.rows.map((row) =>
-      row[0]?.content === 'Stock sheet, width' && row[1]
-        ? row.map((cell, column) => (cell && column === 1 ? { ...cell, content: 36 } : cell))
-        : row,
-    ),
-  };
-}
+  test('a line that is not finished stops the job at one place, and nothing else loses its figure', async () => {
+    for (const half of [{ A8: 'S6' }, { C8: 12 }, { A8: 'S6', B8: 'rectangular', C8: 12, E8: 60 }]) {
+      const entries = Object.entries(half).map(([place, value]) => [`Pieces!${place}`, value]);
+      const figured = await figure(answered(Object.fromEntries(entries)));
+      expect(stopsBySheet(figured)).toEqual({ Job: 1, Pieces: 1 });
+    }
+  });
+
+  test('a piece with a wrap of its own is cut, checked and ordered by that wrap', async () => {
+    const figured = await figure(answered({ 'Wrap!I3': 'R-11 wrap', 'Job!B12': 'geometry' }));
+    const { values: before } = open('demo.job.stretchout.json');
+    // π × (14 + 2 × 3) + 2 by geometry at 3 in; two pieces of a roll of 50 ft.
+    expect(plainly(figured)['Wrap, 3, 3']).toBeCloseTo(Math.PI * 20 + 2, 9);
+    expect(plainly(figured)['Wrap, 16, 2']).toBe(1);
+    expect(plainly(figured)['Wrap, 15, 3']).toBe(14);
+    expect(plainly(before)['Wrap, 16, 2']).toBe('');
+  });
+
+  function answered(answers: WorkedExample['given']): Workbook {
+    const filled = fill(workbook, answers);
+    if (!filled.ok) throw new Error(`There is no given at ${filled.fault.place}.`);
+    return filled.value;
+  }
+
+  function stopsBySheet(figured: Values): Record<string, number> {
+    const stops = workbook.sheets.map((sheet) => [sheet.name, standing(sheet, figured).stops] as const);
+    return Object.fromEntries(stops.filter(([, count]) => count > 0));
+  }
+});

@@ -1,11 +1,12 @@
 import { readFile, stat } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
 import { done, failed, type Outcome } from '../base/outcome.ts';
 import { type KeptWorkbook, largestFile, readWorkbookFile } from '../workbook/file.ts';
 import { wordFileFault } from '../workbook/wording.ts';
 
 /** Opens a workbook file, or says in a sentence why not. A file that is too large is not even read. */
 export async function openFile(path: string | URL): Promise<Outcome<KeptWorkbook, string>> {
-  const name = path instanceof URL ? path.pathname : path;
+  const name = path instanceof URL ? fileURLToPath(path) : path;
   const refused = (reason: string) => failed(`${name} is not opened. ${reason}`);
   let text: string;
   try {

@@ -1,6 +1,6 @@
 import { cornerRules } from '../../../src/trade/wrap/geometry.ts';
 import type { Cell, Question } from '../../../src/workbook/document.ts';
-import { count, feet, given, heading, inches, resistance, share, words } from '../cells.ts';
+import { count, feet, given, heading, inches, share, words } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 
 const thisShop = 'this shop (invented)';
@@ -16,7 +16,7 @@ export const allowances: Form = form({
   id: 'allowances',
   name: 'Allowances',
   says: 'What this shop allows. Change a number here and every cut of this job follows; other jobs keep their own.',
-  widths: [20, 9, 27, 8, 7, 9, 9, 10, 13, 8, 9],
+  widths: [19, 9, 29, 8, 7, 9, 9, 10, 13, 8, 9],
   lines: [
     line(
       ...[
@@ -97,7 +97,7 @@ export const allowances: Form = form({
         },
         { content: 'bent' },
       ),
-      words('geometry; the rule is this shop’s choice'),
+      words('geometry; rule of this shop'),
     ),
     length(
       'wrap_flange',
@@ -114,7 +114,7 @@ export const allowances: Form = form({
       16,
       'To which part of an inch is a cut rounded up: 16 for sixteenths?',
       { least: 1, most: 64, why: 'tapes are marked in halves down to 64ths' },
-      'most tapes are marked in sixteenths',
+      'most tapes: sixteenths',
     ),
     length(
       'section_length',
@@ -146,7 +146,7 @@ export const allowances: Form = form({
       1,
       'How much does the lengthwise seam take in all, both edges together?',
       seam,
-      'textbook of 1921: grooved lock, 1 in',
+      'textbook of 1921: grooved, 1 in',
     ),
     namedLine(
       'measured',
@@ -167,7 +167,7 @@ export const allowances: Form = form({
       1.5,
       'How much does the crimped end of each section take?',
       seam,
-      'older code text: 1 1/2 in; secondary',
+      'older code, quoted: 1 1/2 in',
     ),
     namedLine(
       'made',
@@ -286,7 +286,7 @@ function wrapLine(name: string | null, figures?: PublishedWrap): Line {
   const r = (asks: string, content: number | null) =>
     given(
       { asks, least: 0.5, most: 80, why: 'no duct wrap has a lower or higher R', ...open },
-      { content, ...resistance },
+      { content, unit: 'r' },
     );
   const thick = (asks: string, least: number, content: number | null) =>
     given(
@@ -299,7 +299,9 @@ function wrapLine(name: string | null, figures?: PublishedWrap): Line {
     given(
       { asks: 'Where do its thickness and R come from?', mayBeBlank: true },
       {
-        content: figures ? `data sheet; shop figures ${figures.shop ? 'invented' : 'not known yet'}` : null,
+        content: figures
+          ? `data sheet; ${figures.shop ? 'shop figures invented' : 'no shop figures yet'}`
+          : null,
         ...(figures
           ? {
               note:

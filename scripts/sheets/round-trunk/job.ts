@@ -14,6 +14,7 @@ import {
 } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 import { measured } from './piece-rows.ts';
+import { notFinished } from './pieces.ts';
 import { lessByGeometry } from './wrap.ts';
 
 const cautions = [
@@ -121,9 +122,10 @@ export const job: Form = form({
     line(
       words('Blanks and wraps'),
       check(
-        'IF(B15=0,"look: no piece is measured yet",' +
-          'IF(COUNTIF(Pieces!I12:I19,"holds")<B15,"stop: a blank cannot be cut as it stands; see Pieces",' +
-          'IF(COUNTIF(Wrap!H2:H9,"holds")+B20<B15,"stop: a wrap cannot be cut as it stands; see Wrap","holds")))',
+        `IF(OR(COUNTIF(Pieces!I12:I19,"holds")<B15,COUNTIF(Pieces!I12:I19,"${notFinished}")>0),` +
+          '"stop: a blank cannot be cut as it stands; see Pieces",' +
+          'IF(COUNTIF(Wrap!H2:H9,"holds")+B20<B15,"stop: a wrap cannot be cut as it stands; see Wrap",' +
+          'IF(B15=0,"look: no piece is measured yet","holds")))',
       ),
       words('do not cut while this says stop'),
     ),

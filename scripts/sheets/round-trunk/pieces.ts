@@ -22,6 +22,9 @@ const size = {
   why: 'ducts under 2 in or over 10 ft are not shop duct, so it is most likely a slip of the unit',
 };
 
+/** In the same words on every line, so that the Job sheet can count it. */
+export const notFinished = 'stop: this line is not finished; fill in piece, shape, sizes and length';
+
 export const pieces: Form = form({
   id: 'pieces',
   name: 'Pieces',
@@ -110,9 +113,9 @@ function measuredLine(row: number): Line {
   );
 }
 
-/** Sheets are counted for each line by itself, all its blanks laid one way, so that the count is never short. */
+/** A line that is not finished has no blank, and no other sheet knows of its piece. Sheets are counted for each line by itself, all its blanks laid one way, so that the count is never short. */
 function blankLine(from: number, row: number): Line {
-  const unless = (formula: string) => ifPiece(`A${from}`, formula);
+  const unless = (formula: string) => ifPiece(`A${row}`, formula);
   const sheet = `IF(F${from}="",job_gauge,F${from})`;
   const round = `BLANK.ROUND(C${from},seam_round,GAUGE.THICKNESS(${sheet}),measured)`;
   const rectangular = `BLANK.RECT(C${from},D${from},made,1,pocket,flange)`;
@@ -125,7 +128,7 @@ function blankLine(from: number, row: number): Line {
     `INT(sheet_width/${across})*INT(sheet_length/${along})`;
   const onOneSheet = `MAX(${sideBySide(`B${row}`, `E${row}`)},${sideBySide(`E${row}`, `B${row}`)})`;
   return line(
-    figured(unless(`A${from}`)),
+    figured(`IF(${unfinished(from)},"",A${from})`),
     figured(byShape(round, rectangular), cutInches),
     figured(unless(`ROUNDUP(E${from}/section_length,0)`), count),
     figured(byShape(`C${row}`, `C${row}*IF(made="one piece",1,2)`), count),
@@ -134,11 +137,20 @@ function blankLine(from: number, row: number): Line {
     figured(unless(`D${row}*WEIGHT.BLANK(B${row},E${row},${sheet})`), pounds),
     figured(unless(`IF(I${row}="holds",ROUNDUP(D${row}/${onOneSheet},0),"")`), count),
     check(
-      unless(
-        `IF(${onOneSheet}>0,"holds","stop: larger than the stock sheet; make more pieces, or shorter sections")`,
-      ),
+      `IF(A${row}="",IF(${untouched(from)},"","${notFinished}"),` +
+        `IF(${onOneSheet}>0,"holds","stop: larger than the stock sheet; make more pieces, or shorter sections"))`,
     ),
   );
+}
+
+/** What every line needs, what a rectangular one needs besides, and what taps need. */
+function unfinished(row: number): string {
+  const always = ['A', 'B', 'C', 'E'].map((column) => `${column}${row}=""`).join(',');
+  return `OR(${always},AND(B${row}="rectangular",D${row}=""),AND(G${row}>0,H${row}=""))`;
+}
+
+function untouched(row: number): string {
+  return `AND(${['A', 'B', 'C', 'D', 'E'].map((column) => `${column}${row}=""`).join(',')})`;
 }
 
 function total(column: string, more: Partial<Cell> = count): Cell {

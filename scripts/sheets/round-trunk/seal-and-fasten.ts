@@ -33,13 +33,12 @@ export const sealAndFasten: Form = form({
 });
 
 function pieceLine(row: number, blankRow: number): Line {
-  const mark = `Pieces!A${row}`;
   const duct = `Pieces!B${row},Pieces!C${row},Pieces!D${row}`;
   const unless = (formula: string) => ifPiece(`A${row}`, formula);
   const tap = (trunk: string) => `SEAL.TAP("round",Pieces!H${row},,${trunk},Pieces!G${row})`;
   const taps = `IF(Pieces!G${row}=0,0,IF(Pieces!B${row}="round",${tap(`Pieces!C${row}`)},${tap('')}))`;
   return line(
-    figured(ifPiece(mark, mark)),
+    figured(`Pieces!A${blankRow}`),
     figured(unless(`Pieces!C${blankRow}`), count),
     figured(unless(`B${row}-1+end_joints`), count),
     figured(unless(`SEAL.JOINT(${duct},C${row})`), wholeFeet),

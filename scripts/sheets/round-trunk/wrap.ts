@@ -1,6 +1,6 @@
 import { check, count, cutInches, exactInches, figured, given, heading, resistance } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line } from '../form.ts';
-import { ifPiece, measured, rowsFrom } from './piece-rows.ts';
+import { blanks, ifPiece, measured, rowsFrom } from './piece-rows.ts';
 
 const order = rowsFrom(12);
 
@@ -19,7 +19,7 @@ export const wrap: Form = form({
         heading,
       ),
     ),
-    ...measured.map(pieceLine),
+    ...measured.map((row, index) => pieceLine(row, blanks[index] ?? 0)),
     emptyLine,
     line(...['To buy', 'Rolls', 'Pieces'].map(heading)),
     ...order.map((row, index) => orderLine(row, measured[index] ?? 0)),
@@ -27,13 +27,13 @@ export const wrap: Form = form({
   blocks: { wrap_used: 'B2:B9', wrap_cuts: 'D2:D9', wrap_pieces: 'E2:E9' },
 });
 
-function pieceLine(row: number): Line {
+function pieceLine(row: number, blankRow: number): Line {
   const unless = (formula: string) => ifPiece(`A${row}`, formula);
   const duct = `Pieces!B${row},Pieces!C${row},Pieces!D${row}`;
   const left = `${duct},D${row},B${row},wraps,lap,corners`;
   const rated = `INDEX(wrap_ratings,MATCH(B${row},wrap_names,0))`;
   return line(
-    figured(ifPiece(`Pieces!A${row}`, `Pieces!A${row}`)),
+    figured(`Pieces!A${blankRow}`),
     figured(unless(`IF(I${row}="",job_wrap,I${row})`)),
     figured(unless(`WRAP.STRETCHOUT(${duct},B${row},wraps,wrap_method,lap,corners)`), exactInches),
     figured(unless(`TAPE.ROUND(C${row},fraction,"up")`), cutInches),
