@@ -46,6 +46,21 @@ import { hangSag } from './hang/sag.ts';
 import { hangSize } from './hang/size.ts';
 import { hangSpacing } from './hang/spacing.ts';
 import { hangStrap } from './hang/strap.ts';
+import { priceBreakEven } from './price/break-even.ts';
+import { priceBuy } from './price/buy.ts';
+import { priceCents } from './price/cents.ts';
+import { priceCompare } from './price/compare.ts';
+import { priceDiscount } from './price/discount.ts';
+import { priceHours } from './price/hours.ts';
+import { priceJob } from './price/job.ts';
+import { priceLabor } from './price/labor.ts';
+import { priceMargin, priceMarkup } from './price/margin.ts';
+import { priceMarginOf, priceMarkupFor } from './price/markup-and-margin.ts';
+import { priceMaterial } from './price/material.ts';
+import { priceHourly, priceOverhead, priceShare } from './price/overhead.ts';
+import { priceFoot, pricePound } from './price/per.ts';
+import { priceTax } from './price/tax.ts';
+import { priceWorker } from './price/worker.ts';
 import { sealCartridges } from './seal/cartridges.ts';
 import { sealFacing } from './seal/facing.ts';
 import { sealJoint } from './seal/joint.ts';
@@ -169,6 +184,26 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   hangLoad,
   hangAnchor,
   hangSag,
+  priceBuy,
+  priceMaterial,
+  priceHours,
+  priceWorker,
+  priceLabor,
+  priceOverhead,
+  priceShare,
+  priceHourly,
+  priceMargin,
+  priceMarkup,
+  priceMarkupFor,
+  priceMarginOf,
+  priceDiscount,
+  priceBreakEven,
+  priceTax,
+  priceJob,
+  priceCents,
+  priceFoot,
+  pricePound,
+  priceCompare,
   tapeRead,
   tapeWrite,
   tapeRound,

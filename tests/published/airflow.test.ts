@@ -53,6 +53,7 @@ import { type DuctHeat, leavingAir } from '../../src/trade/air/temperature.ts';
 import { airVelocity, velocityOfPressure, velocityPressure } from '../../src/trade/air/velocity.ts';
 import { holdAgainst, type NotYet, type Proof, type RowInputs } from './checks.ts';
 import { flexSupportProofs } from './hanging.ts';
+import { pricingProofs } from './pricing.ts';
 
 const galvanized = feet(0.0003);
 const litresPerSecond = (flow: number) => airflow(flow / 0.47194744);
@@ -504,17 +505,9 @@ const notYet: readonly NotYet[] = [
     ids: ['DP-01', 'DP-02', 'DP-03', 'DP-04', 'DP-05', 'DP-06', 'DP-07', 'DP-08', 'S2-46'],
   },
   {
-    why: 'No function prices work yet.',
-    ids: [
-      ...['CO-01', 'CO-03', 'CO-04', 'CO-05', 'CO-06', 'CO-07', 'CO-08', 'CO-09', 'CO-10', 'CO-11', 'CO-12'],
-      ...['CO-13', 'CO-14', 'CO-15', 'CO-16', 'CO-17', 'CO-18', 'CO-19', 'CO-20', 'CO-21', 'CO-22', 'CO-24'],
-      ...['CO-25', 'CO-26', 'CO-27', 'CO-28', 'S2-47', 'S2-48', 'S2-49', 'S2-50', 'S2-51'],
-    ],
-  },
-  {
     why: 'Conversions that no function needs.',
     ids: ['UN-02', 'UN-03', 'UN-04', 'UN-05'],
   },
 ];
 
-holdAgainst('airflow-checks.csv', { ...proofs, ...fittings, ...flexSupportProofs }, notYet);
+holdAgainst('airflow-checks.csv', { ...proofs, ...fittings, ...flexSupportProofs, ...pricingProofs }, notYet);
