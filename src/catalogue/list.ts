@@ -77,6 +77,7 @@ import { tapeRound } from './tape/round.ts';
 import { tapeWrite } from './tape/write.ts';
 import { weightBlank } from './weight/blank.ts';
 import { weightDuct } from './weight/duct.ts';
+import { wrapCutOut } from './wrap/cut-out.ts';
 import { wrapDewPoint } from './wrap/dew-point.ts';
 import { wrapDryThickness } from './wrap/dry-thickness.ts';
 import { wrapFlatR } from './wrap/flat-r.ts';
@@ -125,6 +126,7 @@ export const tradeFunctions: readonly AnyTradeFunction[] = [
   wrapRolls,
   wrapPins,
   wrapOutside,
+  wrapCutOut,
   wrapNeeded,
   wrapSqueezed,
   wrapFlatR,
