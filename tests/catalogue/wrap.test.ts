@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RawArgument } from '../../src/catalogue/argument.ts';
 import { findFunction } from '../../src/catalogue/list.ts';
+import { wordFault } from '../../src/catalogue/wording.ts';
 import { exampleWraps } from '../../src/catalogue/wraps.ts';
 
 function looks(name: string, ...raw: readonly RawArgument[]): readonly string[] {
@@ -32,5 +33,53 @@ describe('wrap speaks up when a cut squeezes it', () => {
 
   it('and when a cut is so long that the wrap hangs loose', () => {
     expect(looks('WRAP.THICKNESS', 'round', 16, null, 80, ...r8)[0]).toMatch(/8\.88 in longer.*hangs loose/);
+  });
+});
+
+describe('the face of cold duct', () => {
+  const crawlSpace = [90, 55] as const;
+
+  it('is said to sweat when it is no warmer than the dew point, and by how much', () => {
+    expect(looks('WRAP.SURFACE', ...crawlSpace, 4.2, 0.8, 'bright foil', 'underside')[0]).toMatch(
+      /1\.36 °F under the dew point, so it sweats/,
+    );
+  });
+
+  it('is said to have little to spare when it is hardly dry', () => {
+    expect(looks('WRAP.SURFACE', ...crawlSpace, 5.6, 0.8, 'bright foil', 'underside')[0]).toMatch(
+      /dry with only 0\.33 °F to spare/,
+    );
+    expect(looks('WRAP.SURFACE', ...crawlSpace, 12, 0.8, 'bright foil', 'underside')).toEqual([]);
+  });
+
+  it('is not judged when nothing is said of the humidity', () => {
+    expect(looks('WRAP.SURFACE', ...crawlSpace, 1)).toEqual([]);
+  });
+});
+
+describe('a code table', () => {
+  const sentence = (name: string, ...raw: readonly RawArgument[]): string => {
+    const outcome = findFunction(name)?.call(raw);
+    if (!outcome || outcome.ok) throw new Error(`${name} gave a figure.`);
+    return wordFault(outcome.fault);
+  };
+
+  it('names the rows that are held when it has none for a place or a test', () => {
+    expect(sentence('WRAP.NEEDED', 'IECC 2015 homes', 'outdoors')).toMatch(
+      /no row is held for a duct outdoors; held are “in an attic, 3 in and larger”.*ask which code is law/,
+    );
+    expect(sentence('SEAL.LIMIT', 'IECC 2009', 2000, 'buried')).toMatch(/no row is held for buried ducts/);
+  });
+
+  it('asks for the climate zone and for the difference where its rows go by them', () => {
+    expect(sentence('WRAP.NEEDED', 'IECC 2015 commercial', 'outdoors')).toMatch(/goes by the climate zone/);
+    expect(sentence('WRAP.NEEDED', 'Minnesota homes', 'basement')).toMatch(/goes by the difference/);
+  });
+
+  it('cites the document of the row and leaves the word to the local code', () => {
+    const outcome = findFunction('WRAP.NEEDED')?.call(['Washington 2021 homes', 'slab or ground']);
+    if (!outcome?.ok) throw new Error('no figure');
+    expect(outcome.value.sources()).toEqual(['needed-washington-2021']);
+    expect(outcome.value.cautions()[0]?.sentence).toMatch(/local code and whoever is licensed there decide/);
   });
 });
