@@ -464,7 +464,7 @@ export const sources = {
   'work-specification': {
     title: 'Standard work specifications for homes, 2017 and 2020',
     place:
-      '3.1601.3 and 6.0101.1g: metal duct every 10 ft on strap 1/2 in wide of 18 ga, flex every 4 ft on strap 1 1/2 in wide',
+      '3.1601.3 and 6.0101.1g: metal duct every 10 ft on strap 1/2 in wide of 18 ga or on 12 ga wire, flex every 4 ft on strap 1 1/2 in wide',
     status: 'read at source',
   },
   'flex-standard-2010': {

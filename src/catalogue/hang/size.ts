@@ -1,6 +1,6 @@
 import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { type Inches, inches } from '../../base/quantity.ts';
-import { usualMake } from '../../trade/hang/length.ts';
+import { type HangerMake, usualMake } from '../../trade/hang/length.ts';
 import { hangerRow, hangerSize } from '../../trade/hang/size.ts';
 import type { DuctSection } from '../../trade/section.ts';
 import { choice, optional } from '../argument.ts';
@@ -97,7 +97,7 @@ export const hangSize = defineFunction({
       title: `Hanger of a ${saySection(section)} duct`,
       describes: `${labels[what]} of a ${saySection(section)} duct hung every ${sayFeet(spacing)}: ${sayPart(what, asked)}, from the row ${short(row.name)}.`,
       section,
-      make: usualMake(section),
+      make: makeWith(section, what),
       isWrapped: false,
       notes: [labels[what], sayPart(what, asked), `every ${sayFeet(spacing)}`],
     }),
@@ -134,6 +134,12 @@ const labels: Readonly<Record<Part, string>> = {
   wire: 'Gauge of the wire',
   wires: 'Wires',
 };
+
+/** Rods hold a band round a pipe, or a bar under a rectangular duct. */
+function makeWith(section: DuctSection, part: Part): HangerMake {
+  if (part !== 'rod' && part !== 'rods') return usualMake(section);
+  return section.shape === 'round' ? 'full round' : 'trapeze';
+}
 
 function unitOfPart(part: Part): 'gauge' | 'in' | 'count' {
   if (part === 'gauge' || part === 'wire') return 'gauge';

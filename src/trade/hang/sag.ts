@@ -18,7 +18,7 @@ export function flexSag(spacing: Inches, perFoot: Inches): Sag {
 
 /** Length along a parabola of this span and depth. */
 function parabola(span: number, depth: number): number {
-  if (depth === 0) return span;
   const slope = (4 * depth) / span;
+  if (slope === 0) return span;
   return (span / 2) * (Math.hypot(1, slope) + Math.asinh(slope) / slope);
 }
