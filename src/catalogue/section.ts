@@ -30,6 +30,9 @@ export const sectionArguments = {
   ),
 };
 
+/** Once round the bare metal, P, for the manual. */
+export const perimeterFormula = String.raw`P = \pi \times \mathrm{width} \text{ (round)}, \quad P = 2 (\mathrm{width} + \mathrm{depth}) \text{ (rectangular)}`;
+
 export function sectionOf(given: {
   readonly shape: Shape;
   readonly width: Inches;

@@ -52,6 +52,15 @@ export const airBranch = defineFunction({
       'the formula gives it so',
     ),
   },
+  formula: [
+    String.raw`q = \frac{\mathrm{branch\_airflow}}{\mathrm{main\_airflow}}, \quad a = \left(\frac{\mathrm{branch\_diameter}}{\mathrm{main\_diameter}}\right)^2, \quad x = \frac{q}{a} \quad \text{(airflow, area and velocity over those of the main)}`,
+    String.raw`\text{branch:}\quad C = G (1 + x^2 - 2 x \cos \mathrm{angle}), \quad \text{or } G (1 + 0.3 x^2) \text{ where } \mathrm{angle} \ge 60 \text{ and } \sqrt{a} > \tfrac{2}{3}`,
+    String.raw`G = 1 \ (a \le \tfrac{2}{3}), \quad 1 + 0.3 q^2 \ (a > \tfrac{2}{3}) \quad \text{where } \mathrm{angle} \ge 75`,
+    String.raw`G = 1.1 - 0.7 q \ (q \le 0.4), \quad 0.85 \ (q > 0.4) \quad \text{where } \mathrm{angle} < 75 \text{ and } a \le 0.35`,
+    String.raw`G = 1 - 0.6 q \ (q \le 0.6), \quad 0.6 \ (q > 0.6) \quad \text{where } \mathrm{angle} < 75 \text{ and } a > 0.35`,
+    String.raw`\text{straight:}\quad C = M q^2, \quad M = 0.4 \ (a \le 0.4), \quad 2 (2 q - 1) \ (a > 0.4,\ q \le 0.5), \quad 0.3 (2 q - 1) \ (a > 0.4,\ q > 0.5)`,
+    String.raw`\text{on the velocity of the branch:}\quad \frac{C}{x^2}`,
+  ],
   work: (given): Outcome<BranchOnVelocity, CallFault> => {
     const found = fromTrade(
       branchCoefficient(
@@ -171,6 +180,9 @@ export const airEnlarge = defineFunction({
     small_diameter: sizeArgument('the inside diameter that the air comes from'),
     large_diameter: sizeArgument('the inside diameter that it goes into'),
   },
+  formula: [
+    String.raw`C = \left(1 - \left(\frac{\mathrm{small\_diameter}}{\mathrm{large\_diameter}}\right)^2\right)^2`,
+  ],
   work: ({ small_diameter: small, large_diameter: large }): Outcome<number, CallFault> =>
     fromTrade(enlargementCoefficient(small, large)),
   result: (coefficient) => coefficient,

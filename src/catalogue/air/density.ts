@@ -4,6 +4,7 @@ import { optional } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { figure } from '../say.ts';
 import { altitude, temperatureArgument } from './arguments.ts';
+import { relativeDensityFormula } from './formulas.ts';
 
 /** Density of dry air by altitude and temperature. Feet and °F in, lb/cu ft out. Source: gas law. */
 export const airDensity = defineFunction({
@@ -15,6 +16,7 @@ export const airDensity = defineFunction({
     altitude,
     temperature: optional(temperatureArgument('the temperature of the air'), 70, 'standard air is 70 °F'),
   },
+  formula: [String.raw`\text{density} = 0.075 \times \sigma`, relativeDensityFormula],
   work: (given) => done(airAt(given.altitude, given.temperature)),
   result: ({ density }) => density,
   steps: ({ altitude: height, temperature, pressureRatio, density, relativeDensity }) => [

@@ -39,6 +39,9 @@ export const airElbow = defineFunction({
       'most elbows turn a right angle',
     ),
   },
+  formula: [
+    String.raw`C = \text{table}(\mathrm{made}, \mathrm{radius\_ratio}) \times \text{factor}(\mathrm{angle}) \quad \text{(rows of the tables only)}`,
+  ],
   work: ({ made, radius_ratio, angle }): Outcome<ElbowCoefficient, CallFault> =>
     fromTrade(elbowCoefficient(made, radius_ratio, angle)),
   result: ({ coefficient }) => coefficient,
@@ -110,6 +113,9 @@ export const airMiter = defineFunction({
       why: 'the table begins there, and slower air than that is rare in duct',
     }),
   },
+  formula: [
+    String.raw`C = \text{table}(\mathrm{angle}) \times k(\mathrm{reynolds\_number}) \quad \text{(} k \text{ straight between the rows of its table, 1 from 140,000 up)}`,
+  ],
   work: ({ angle, reynolds_number }) => done(miterCoefficient(angle, reynolds_number)),
   result: ({ coefficient }) => coefficient,
   steps: ({ plain, reynoldsFactor, coefficient }, { angle, reynolds_number }) => [

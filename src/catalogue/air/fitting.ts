@@ -7,6 +7,7 @@ import type { Caution } from '../working.ts';
 import { airArguments, airOf, rateArgument, velocityArgument } from './arguments.ts';
 import { design } from './cautions.ts';
 import { fine } from './fine.ts';
+import { relativeDensityFormula, velocityPressureFormula } from './formulas.ts';
 import { densityStep, velocityPressureStep } from './steps.ts';
 
 const coefficient = quantity('ratio', {
@@ -52,6 +53,11 @@ export const airLoss = defineFunction({
     velocity: fittingVelocity,
     ...airArguments,
   },
+  formula: [
+    String.raw`\text{loss} = \mathrm{coefficient} \times p`,
+    velocityPressureFormula,
+    relativeDensityFormula,
+  ],
   work: (given) => {
     const air = airOf(given);
     return done({ air, ...fittingLoss(given.coefficient, given.velocity, air) });
@@ -92,6 +98,11 @@ export const airLength = defineFunction({
     friction_rate: rateArgument('the friction rate of the straight duct at that airflow'),
     ...airArguments,
   },
+  formula: [
+    String.raw`\text{equivalent length} = \frac{100 \times \mathrm{coefficient} \times p}{\mathrm{friction\_rate}}`,
+    velocityPressureFormula,
+    relativeDensityFormula,
+  ],
   work: (given) => {
     const air = airOf(given);
     return done({ air, ...equivalentLength(given.coefficient, given.velocity, given.friction_rate, air) });
@@ -144,6 +155,11 @@ export const airCoefficient = defineFunction({
     friction_rate: rateArgument('the friction rate that the length was given for'),
     ...airArguments,
   },
+  formula: [
+    String.raw`\text{coefficient} = \frac{\mathrm{length} \times \mathrm{friction\_rate}}{100 \times p}`,
+    velocityPressureFormula,
+    relativeDensityFormula,
+  ],
   work: (given) => {
     const air = airOf(given);
     return done({ air, ...coefficientOfLength(given.length, given.velocity, given.friction_rate, air) });

@@ -12,6 +12,7 @@ import type { Caution } from '../working.ts';
 import { airArguments, airflowArgument, airOf, flexRoughnessArgument, sizeArgument } from './arguments.ts';
 import { betweenFlows, design, straightDuct } from './cautions.ts';
 import { fine } from './fine.ts';
+import { darcyRate, factorFormulas, slackFormula } from './formulas.ts';
 import { frictionSteps } from './steps.ts';
 
 const mostSlack = 0.15;
@@ -55,6 +56,12 @@ export const airFlex = defineFunction({
     roughness: flexRoughnessArgument,
     ...airArguments,
   },
+  formula: [
+    String.raw`\text{friction rate} = s \times ${darcyRate}, \quad D = \mathrm{diameter}, \quad V = \frac{576 \times \mathrm{airflow}}{\pi D^2}`,
+    slackFormula,
+    String.raw`\text{maker guide:}\quad s = 1, 2, 4 \text{ at } \mathrm{compression} = 0, 0.15, 0.30`,
+    ...factorFormulas,
+  ],
   work: (given): Outcome<FlexInAir, CallFault> => {
     const air = airOf(given);
     const { airflow, diameter, compression, rule, roughness } = given;
@@ -156,6 +163,9 @@ export const airCompression = defineFunction({
     installed_length: flexLength('how long the flex lies, along its middle'),
     stretched_length: flexLength('how long the same piece is at full stretch'),
   },
+  formula: [
+    String.raw`\text{compression} = \frac{\mathrm{stretched\_length} - \mathrm{installed\_length}}{\mathrm{stretched\_length}}`,
+  ],
   work: ({ installed_length, stretched_length }): Outcome<number, CallFault> =>
     fromTrade(flexCompression(installed_length, stretched_length)),
   result: (compression) => compression,

@@ -13,6 +13,7 @@ import type { SourceId } from '../sources.ts';
 import type { Step } from '../working.ts';
 import { airArguments, airOf, sizeArgument, velocityArgument } from './arguments.ts';
 import { betweenFlows } from './cautions.ts';
+import { relativeDensityFormula, stickinessFormula } from './formulas.ts';
 import { colebrookStep, densityStep, reynoldsStep } from './steps.ts';
 
 export const airReynolds = defineFunction({
@@ -25,6 +26,11 @@ export const airReynolds = defineFunction({
     velocity: velocityArgument('how fast the air moves'),
     ...airArguments,
   },
+  formula: [
+    String.raw`\mathrm{Re} = \frac{8.56 \times \mathrm{diameter} \times \mathrm{velocity} \times \sigma}{m}`,
+    relativeDensityFormula,
+    stickinessFormula,
+  ],
   work: (given) => {
     const air = airOf(given);
     return done({ air, reynolds: reynoldsNumber(given.diameter, given.velocity, air) });
@@ -95,6 +101,13 @@ export const airFactor = defineFunction({
       'it is what the short ones come near to',
     ),
   },
+  formula: [
+    String.raw`\text{every method:}\quad f = \frac{64}{\mathrm{reynolds\_number}} \text{ where } \mathrm{reynolds\_number} < 2300, \text{ otherwise:}`,
+    String.raw`\text{colebrook:}\quad \frac{1}{\sqrt{f}} = -2 \log_{10}\left(\frac{\mathrm{relative\_roughness}}{3.7} + \frac{2.51}{\mathrm{reynolds\_number} \times \sqrt{f}}\right)`,
+    String.raw`\text{haaland:}\quad f = \left(1.8 \log_{10}\left(\left(\frac{\mathrm{relative\_roughness}}{3.7}\right)^{1.11} + \frac{6.9}{\mathrm{reynolds\_number}}\right)\right)^{-2}`,
+    String.raw`\text{swamee-jain:}\quad f = 0.25 \left(\log_{10}\left(\frac{\mathrm{relative\_roughness}}{3.7} + \frac{5.74}{\mathrm{reynolds\_number}^{0.9}}\right)\right)^{-2}`,
+    String.raw`\text{altshul-tsal:}\quad f = g \ (g \ge 0.018), \quad 0.85 g + 0.0028 \ (g < 0.018), \quad g = 0.11 \left(\mathrm{relative\_roughness} + \frac{68}{\mathrm{reynolds\_number}}\right)^{0.25}`,
+  ],
   work: ({ reynolds_number: reynolds, relative_roughness, method }) =>
     done({
       factor: frictionFactor(reynolds, relative_roughness, method),

@@ -20,6 +20,7 @@ import {
 } from './arguments.ts';
 import { betweenFlows, design, straightDuct } from './cautions.ts';
 import { fine } from './fine.ts';
+import { darcyRate, ductFormulas } from './formulas.ts';
 import { sectionDrawing } from './section-drawing.ts';
 import { frictionSteps, sayAirSection } from './steps.ts';
 
@@ -48,6 +49,7 @@ export const airFriction = defineFunction({
     ...airArguments,
     rounded_by: roundedByArgument,
   },
+  formula: [String.raw`\text{friction rate} = ${darcyRate}`, ...ductFormulas],
   work: (given): Outcome<FrictionOfDuct, CallFault> => {
     const section = airSectionOf(given);
     if (!section.ok) return section;
@@ -115,6 +117,10 @@ export const airCapacity = defineFunction({
     ...airArguments,
     rounded_by: roundedByArgument,
   },
+  formula: [
+    String.raw`\mathrm{airflow} = \text{the most with } ${darcyRate} \le \mathrm{friction\_rate}`,
+    ...ductFormulas,
+  ],
   work: (given): Outcome<CapacityOfDuct, CallFault> => {
     const section = airSectionOf(given);
     if (!section.ok) return section;

@@ -68,6 +68,9 @@ export const airLeakage = defineFunction({
     pressure: pressure('the pressure in the duct'),
     surface: optional(surface, 100, 'classes are given for 100 sq ft'),
   },
+  formula: [
+    String.raw`\text{leakage} = \mathrm{leakage\_class} \times \mathrm{pressure}^{0.65} \times \frac{\mathrm{surface}}{100}`,
+  ],
   work: (given) => done(classLeakage(given.leakage_class, given.pressure, given.surface)),
   result: ({ leakage }) => leakage,
   steps: ({ perHundred, leakage }, given) => [
@@ -112,6 +115,9 @@ export const airTestClass = defineFunction({
   words: ['leakage test', 'duct tester', 'leakage class', 'pressure test', 'tested leakage'],
   gives: { label: 'Leakage class', unit: 'ratio' },
   arguments: { leakage: leakedAir, surface, pressure: pressure('the pressure of the test') },
+  formula: [
+    String.raw`\text{leakage class} = \frac{100 \times \mathrm{leakage}}{\mathrm{surface} \times \mathrm{pressure}^{0.65}}`,
+  ],
   work: (given) => done(testedClass(given.leakage, given.surface, given.pressure)),
   result: ({ leakageClass: found }) => found,
   steps: ({ perHundred, leakageClass: found }, given) => [
@@ -161,6 +167,7 @@ export const airClass = defineFunction({
       'the newer one; it asks for a third less',
     ),
   },
+  formula: [String.raw`\text{leakage class} = \text{table}(\mathrm{seal}, \mathrm{shape}, \mathrm{edition})`],
   work: ({ seal, shape, edition }): Outcome<number, CallFault> =>
     fromTrade(expectedClass(seal, shape, edition)),
   result: (found) => found,
@@ -223,6 +230,9 @@ export const airAtPressure = defineFunction({
       'the manual of a duct tester gives 0.60 for ducts; leakage classes use 0.65',
     ),
   },
+  formula: [
+    String.raw`\text{leakage there} = \mathrm{leakage} \times \left(\frac{\mathrm{to\_pressure}}{\mathrm{from\_pressure}}\right)^{\mathrm{exponent}}`,
+  ],
   work: (given) => done(leakageAt(given.leakage, given.from_pressure, given.to_pressure, given.exponent)),
   result: ({ leakage }) => leakage,
   steps: ({ factor, leakage }, given) => [

@@ -7,6 +7,7 @@ import { fromTrade } from '../from-trade.ts';
 import { figure } from '../say.ts';
 import { airArguments, airflowArgument, airOf, constantArgument } from './arguments.ts';
 import { design } from './cautions.ts';
+import { relativeDensityFormula } from './formulas.ts';
 import { densityStep } from './steps.ts';
 
 const load = (says: string) =>
@@ -33,6 +34,10 @@ export const airCfm = defineFunction({
     ...airArguments,
     constant: constantArgument,
   },
+  formula: [
+    String.raw`\text{airflow} = \frac{\mathrm{load}}{\mathrm{constant} \times \sigma \times \mathrm{difference}}`,
+    relativeDensityFormula,
+  ],
   work: (given) => {
     const air = airOf(given);
     return done({ air, ...airflowForLoad(given.load, given.difference, air, given.constant) });
@@ -92,6 +97,9 @@ export const airShare = defineFunction({
     house_load: load('the load of all rooms on the system together'),
     airflow: airflowArgument('the airflow of the whole system'),
   },
+  formula: [
+    String.raw`\text{room airflow} = \frac{\mathrm{room\_load}}{\mathrm{house\_load}} \times \mathrm{airflow}`,
+  ],
   work: ({ room_load, house_load, airflow }): Outcome<RoomAirflow, CallFault> =>
     fromTrade(roomAirflow(room_load, house_load, airflow)),
   result: ({ airflow }) => airflow,

@@ -38,6 +38,9 @@ export const airAvailable = defineFunction({
     damper: taken('what the damper takes'),
     other: taken('what else takes pressure and is not duct'),
   },
+  formula: [
+    String.raw`\text{available} = \mathrm{external\_static} - (\mathrm{coil} + \mathrm{filter} + \mathrm{outlet} + \mathrm{grille} + \mathrm{damper} + \mathrm{other})`,
+  ],
   work: (given): Outcome<AvailablePressure, CallFault> =>
     fromTrade(
       availablePressure(given.external_static, [
@@ -117,6 +120,9 @@ export const airRate = defineFunction({
       'the measured length may hold them already',
     ),
   },
+  formula: [
+    String.raw`\text{friction rate} = \frac{100 \times \mathrm{available\_pressure}}{\mathrm{measured\_length} + \mathrm{fitting\_length}}`,
+  ],
   work: ({ available_pressure, measured_length, fitting_length }) =>
     done(designRate(available_pressure, measured_length, fitting_length)),
   result: ({ rate }) => rate,

@@ -35,6 +35,9 @@ export const airRectangularElbow = defineFunction({
       'the tables have most rows for square duct',
     ),
   },
+  formula: [
+    String.raw`C = \text{table}(\mathrm{made}, \mathrm{radius\_ratio}, \mathrm{aspect}) \quad \text{(rows of the tables only)}`,
+  ],
   work: ({ made, radius_ratio, aspect }): Outcome<number, CallFault> =>
     fromTrade(rectangularElbowCoefficient(made, radius_ratio, aspect)),
   result: (coefficient) => coefficient,

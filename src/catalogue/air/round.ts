@@ -6,6 +6,7 @@ import { defineFunction } from '../call.ts';
 import type { CallFault } from '../fault.ts';
 import { figure } from '../say.ts';
 import { airSectionOf, roundedByArgument, sizeArgument } from './arguments.ts';
+import { openSectionFormulas, roundedFormulas } from './formulas.ts';
 import { pairDrawing } from './section-drawing.ts';
 import { roundedSteps, sayAirSection } from './steps.ts';
 
@@ -32,6 +33,7 @@ export const airRound = defineFunction({
     depth: sizeArgument('the inside depth'),
     rounded_by: roundedByArgument,
   },
+  formula: [...roundedFormulas, ...openSectionFormulas],
   work: (given): Outcome<RoundedDuct, CallFault> => {
     const section = airSectionOf(given);
     if (!section.ok) return section;

@@ -21,6 +21,7 @@ import {
 } from './arguments.ts';
 import { betweenFlows, design, straightDuct } from './cautions.ts';
 import { fine } from './fine.ts';
+import { darcyRate, factorFormulas, slackFormula } from './formulas.ts';
 import { pairDrawing, sectionDrawing } from './section-drawing.ts';
 import { densityStep, sayAirSection } from './steps.ts';
 
@@ -61,6 +62,13 @@ export const airDiameter = defineFunction({
     ),
     ...airArguments,
   },
+  formula: [
+    String.raw`\text{diameter} = \max(D, D_v) \text{ (step 0)}, \quad \text{diameter} = \mathrm{step} \times \left\lceil \frac{\max(D, D_v)}{\mathrm{step}} \right\rceil`,
+    String.raw`D = \text{the least with } s \times ${darcyRate} \le \mathrm{friction\_rate}, \quad V = \frac{576 \times \mathrm{airflow}}{\pi D^2}`,
+    String.raw`D_v = \sqrt{\frac{576 \times \mathrm{airflow}}{\pi \times \mathrm{velocity\_limit}}} \quad \text{(0 without a limit)}`,
+    slackFormula,
+    ...factorFormulas,
+  ],
   work: (given): Outcome<SizeInAir, CallFault> => {
     const air = airOf(given);
     const { airflow, roughness, compression, step } = given;
@@ -209,6 +217,9 @@ export const airWidth = defineFunction({
       'house practice; a naval handbook wants 3 and allows 6',
     ),
   },
+  formula: [
+    String.raw`\text{width} = w \text{ that solves } \frac{1.30 \times (w \times \mathrm{depth})^{0.625}}{(w + \mathrm{depth})^{0.25}} = \mathrm{diameter}`,
+  ],
   work: ({ diameter, depth }): Outcome<EqualWidth, CallFault> => {
     const width = fromTrade(widthForDepth(diameter, depth));
     if (!width.ok) return width;

@@ -16,6 +16,7 @@ import {
   temperatureArgument,
 } from './arguments.ts';
 import { design } from './cautions.ts';
+import { heightFormula, insidePerimeterFormulas } from './formulas.ts';
 import { sayAirSection } from './steps.ts';
 
 interface HeatOfRun extends DuctHeat {
@@ -58,6 +59,11 @@ export const airTemperature = defineFunction({
     altitude: airArguments.altitude,
     constant: constantArgument,
   },
+  formula: [
+    String.raw`\text{leaving} = \mathrm{surroundings} + (\mathrm{entering\_air} - \mathrm{surroundings}) \times \exp\left(-\frac{P \times \mathrm{length} / 12}{(\mathrm{installed\_r} + \mathrm{films}) \times \mathrm{constant} \times \sigma \times \mathrm{airflow}}\right)`,
+    heightFormula,
+    ...insidePerimeterFormulas,
+  ],
   work: (given): Outcome<HeatOfRun, CallFault> => {
     const section = airSectionOf(given);
     if (!section.ok) return section;

@@ -4,6 +4,7 @@ import { optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { figure } from '../say.ts';
 import { airArguments, airOf, velocityArgument } from './arguments.ts';
+import { relativeDensityFormula } from './formulas.ts';
 import { densityStep, velocityPressureStep } from './steps.ts';
 
 const atOneInch = optional(
@@ -27,6 +28,10 @@ export const airVelocityPressure = defineFunction({
     ...airArguments,
     one_inch_velocity: atOneInch,
   },
+  formula: [
+    String.raw`\text{velocity pressure} = \left(\frac{\mathrm{velocity}}{\mathrm{one\_inch\_velocity}}\right)^2 \times \sigma`,
+    relativeDensityFormula,
+  ],
   work: (given) => {
     const air = airOf(given);
     return done({ air, pressure: velocityPressure(given.velocity, air, given.one_inch_velocity) });
@@ -70,6 +75,10 @@ export const airPitot = defineFunction({
     ...airArguments,
     one_inch_velocity: atOneInch,
   },
+  formula: [
+    String.raw`\text{velocity} = \mathrm{one\_inch\_velocity} \times \sqrt{\frac{\mathrm{velocity\_pressure}}{\sigma}}`,
+    relativeDensityFormula,
+  ],
   work: (given) => {
     const air = airOf(given);
     return done({ air, velocity: velocityOfPressure(given.velocity_pressure, air, given.one_inch_velocity) });

@@ -7,6 +7,7 @@ import type { CallFault } from '../fault.ts';
 import { fromTrade } from '../from-trade.ts';
 import { figure } from '../say.ts';
 import { airflowArgument, airSectionArguments, airSectionOf } from './arguments.ts';
+import { openAreaFormulas } from './formulas.ts';
 import { sectionDrawing } from './section-drawing.ts';
 import { areaStep, sayAirSection, velocityStep } from './steps.ts';
 
@@ -22,6 +23,7 @@ export const airVelocityInDuct = defineFunction({
   words: ['fpm', 'feet per minute', 'speed', 'how fast', 'noise', 'air speed'],
   gives: { label: 'Velocity', unit: 'fpm' },
   arguments: { airflow: airflowArgument('the airflow in the duct'), ...airSectionArguments },
+  formula: [String.raw`\text{velocity} = \frac{144 \times \mathrm{airflow}}{A}`, ...openAreaFormulas],
   work: (given): Outcome<VelocityInDuct, CallFault> => {
     const section = airSectionOf(given);
     if (!section.ok) return section;

@@ -6,7 +6,7 @@ import { flatHeight, flatMarks } from '../blank/flat-drawing.ts';
 import { defineFunction } from '../call.ts';
 import type { CallFault } from '../fault.ts';
 import { figure, sayFeet, sayInches } from '../say.ts';
-import { perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
+import { perimeterFormula, perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
 
 interface AreaOfDuct extends DuctArea {
   readonly section: DuctSection;
@@ -26,6 +26,7 @@ export const areaDuct = defineFunction({
       why: 'a straight run under 1 in or over 1000 ft is most likely a slip of the unit',
     }),
   },
+  formula: [perimeterFormula, String.raw`\text{area} = \frac{P \times \mathrm{length}}{144}`],
   work: (given): Outcome<AreaOfDuct, CallFault> => {
     const section = sectionOf(given);
     if (!section.ok) return section;

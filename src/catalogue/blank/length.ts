@@ -43,6 +43,7 @@ export const blankLengthways = defineFunction({
     first_end: end('first'),
     second_end: end('second'),
   },
+  formula: [String.raw`\text{cut length} = \mathrm{finished} + \mathrm{first\_end} + \mathrm{second\_end}`],
   work: ({ finished, first_end, second_end }) => done({ cut: blankLength(finished, first_end, second_end) }),
   result: ({ cut }) => cut,
   steps: ({ cut }, { finished, first_end, second_end }) => [

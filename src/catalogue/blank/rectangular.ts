@@ -113,6 +113,12 @@ export const blankRectangular = defineFunction({
       'below 20 ga most shops take bends as sharp (common practice, no source)',
     ),
   },
+  formula: [
+    String.raw`\text{one piece:}\quad 2 (\mathrm{width} + \mathrm{depth}) + \mathrm{pocket} + \mathrm{flange} - 3 \times \mathrm{bend\_deduction}`,
+    String.raw`\text{two L halves:}\quad \mathrm{width} + \mathrm{depth} + \mathrm{pocket} + \mathrm{flange} - \mathrm{bend\_deduction}`,
+    String.raw`\text{U and flat:}\quad \mathrm{width} + 2 \times \mathrm{depth} + 2 \times \mathrm{flange} - 2 \times \mathrm{bend\_deduction} \text{ (part 1)}, \quad \mathrm{width} + 2 \times \mathrm{pocket} \text{ (part 2)}`,
+    String.raw`\text{four pieces:}\quad \mathrm{width} + 2 \times \mathrm{pocket} \text{ (part 1)}, \quad \mathrm{depth} + 2 \times \mathrm{flange} \text{ (part 2)}`,
+  ],
   work: (given): Outcome<RectangularBlank, CallFault> => {
     const make = makeOf(given.made);
     const parts = rectangularParts(make, sizesOf(given));

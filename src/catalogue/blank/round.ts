@@ -53,6 +53,9 @@ export const blankRound = defineFunction({
       'air ducts are sized by the clear inside (common practice, no source)',
     ),
   },
+  formula: [
+    String.raw`\text{blank} = \pi (\mathrm{diameter} + c \times \mathrm{thickness}) + \mathrm{seam}, \quad c = 1 \text{ (inside)},\ -1 \text{ (outside)},\ 0 \text{ (ignored)}`,
+  ],
   work: ({ diameter, seam, thickness, measured }) => done(roundBlank(diameter, thickness, measured, seam)),
   result: ({ width }) => width,
   steps: ({ middleDiameter, girth, seam, width }, { diameter, thickness, measured }) => [

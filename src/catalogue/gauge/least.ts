@@ -93,6 +93,12 @@ export const gaugeLeast = defineFunction({
       'it is the heavier sheet, so nothing comes out too light',
     ),
   },
+  formula: [
+    String.raw`\text{dwelling code:}\quad t = \text{table}(\mathrm{shape}, \mathrm{size}, \mathrm{pressure}, \mathrm{material}) \quad \text{(first row that reaches the size, column 0.5 or 1)}`,
+    String.raw`\text{dwelling code:}\quad \text{gauge} = \text{the largest number whose minimum thickness, to three decimals, is} \ge t`,
+    String.raw`\text{older code:}\quad (t, \text{gauge}) = \text{table}(\mathrm{shape}, \mathrm{place}, \mathrm{size}, \mathrm{material}) \quad \text{(rows: size} \le 14 \text{, size} > 14 \text{)}`,
+    String.raw`\text{estimating handbook:}\quad \text{gauge} = \text{table}(\mathrm{size}) \quad \text{(rows up to 12, 30, 54, 84, over 84)}, \quad t = \text{nominal thickness of it}`,
+  ],
   work: ({ shape, size, pressure, material, table, what, place }): Outcome<Least, CallFault> => {
     const metal = material === 'galvanized' || material === 'galvanised' ? 'galvanized' : 'aluminum';
     const found = fromTrade(

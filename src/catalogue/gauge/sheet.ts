@@ -38,6 +38,23 @@ export const sheetArguments = {
   ),
 };
 
+/** Thickness t of a sheet, for the manual. */
+export const thicknessFormulas = [
+  String.raw`\text{galvanized:}\quad t = \text{table}(\mathrm{gauge}, \mathrm{basis}), \qquad \text{stainless:}\quad t = \text{table}(\mathrm{gauge})`,
+  String.raw`\text{aluminum:}\quad t = 0.005 \times 92^{(36 - \mathrm{gauge}) / 39}`,
+  String.raw`\text{bare steel:}\quad t = \frac{w}{${steelPerInch}}, \quad w = \frac{\text{ounces of the table}(\mathrm{gauge})}{16}`,
+] as const;
+
+/** Weight w of a sheet, on its thickness t, for the manual. */
+export const weightFormulas = [
+  String.raw`\text{galvanized:}\quad w = \text{table}(\mathrm{gauge}, \mathrm{basis})`,
+  String.raw`\text{stainless:}\quad w = ${stainlessPerInch} \times t, \qquad \text{aluminum:}\quad w = 144 \times ${aluminumDensity} \times t`,
+  ...thicknessFormulas,
+] as const;
+
+/** What a square foot of the sheet weighs, w, in the formula of something made of it. */
+export const sheetWeightFormula = String.raw`w = \text{GAUGE.WEIGHT}(\mathrm{gauge}, \mathrm{material}, \mathrm{basis}) \quad \text{(lb/sq ft)}`;
+
 export interface SheetWords {
   readonly gauge: number;
   readonly material: Material | 'galvanised' | 'aluminium';

@@ -1,5 +1,12 @@
 import { defineFunction } from '../call.ts';
-import { gaugeCautions, sheetArguments, sheetDrawing, sheetOf, thicknessSteps } from './sheet.ts';
+import {
+  gaugeCautions,
+  sheetArguments,
+  sheetDrawing,
+  sheetOf,
+  thicknessFormulas,
+  thicknessSteps,
+} from './sheet.ts';
 
 export const gaugeThickness = defineFunction({
   name: 'GAUGE.THICKNESS',
@@ -7,6 +14,7 @@ export const gaugeThickness = defineFunction({
   words: ['gage', 'ga', 'sheet thickness', 'how thick', 'decimal', 'galvanized', 'stainless', 'aluminum'],
   gives: { label: 'Thickness', unit: 'in' },
   arguments: sheetArguments,
+  formula: [...thicknessFormulas],
   work: sheetOf,
   result: ({ thickness }) => thickness,
   steps: thicknessSteps,

@@ -1,5 +1,12 @@
 import { defineFunction } from '../call.ts';
-import { gaugeCautions, sheetArguments, sheetDrawing, sheetOf, weightSteps } from './sheet.ts';
+import {
+  gaugeCautions,
+  sheetArguments,
+  sheetDrawing,
+  sheetOf,
+  weightFormulas,
+  weightSteps,
+} from './sheet.ts';
 
 export const gaugeWeight = defineFunction({
   name: 'GAUGE.WEIGHT',
@@ -7,6 +14,7 @@ export const gaugeWeight = defineFunction({
   words: ['gage', 'ga', 'pounds per square foot', 'sheet weight', 'how heavy', 'galvanized', 'stainless'],
   gives: { label: 'Sheet weight', unit: 'lbPerSqFt' },
   arguments: sheetArguments,
+  formula: [...weightFormulas],
   work: sheetOf,
   result: ({ weight }) => weight,
   steps: weightSteps,

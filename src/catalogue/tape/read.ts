@@ -22,6 +22,10 @@ export const tapeRead = defineFunction({
       'shop sizes are written in inches',
     ),
   },
+  formula: [
+    String.raw`\text{length} = \pm (12 \times \text{feet} + \text{inches}) \quad \text{as written in } \mathrm{text}`,
+    String.raw`\text{length} = \pm \frac{\text{millimetres}}{25.4}, \quad 1 \text{ cm} = 10 \text{ mm}, \quad 1 \text{ m} = 1000 \text{ mm}`,
+  ],
   work: ({ text: written, bare }) => {
     const reading = readTapeParts(written, bare);
     if (reading.ok) return reading;

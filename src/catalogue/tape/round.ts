@@ -4,6 +4,7 @@ import { choice, optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { figure, sayInches } from '../say.ts';
 import { tapeDrawing } from './drawing.ts';
+import { marksFormulas } from './formulas.ts';
 
 /** A length brought to the marks of a tape. Inches in, inches out. Source: arithmetic. */
 export const tapeRound = defineFunction({
@@ -29,6 +30,7 @@ export const tapeRound = defineFunction({
       'a piece that is a little long can be trimmed; one that is short is scrap',
     ),
   },
+  formula: [String.raw`\text{rounded} = \frac{\text{marks}}{\mathrm{denominator}}`, ...marksFormulas],
   work: ({ length, denominator, round }) => done(roundToTape(length, denominator, round)),
   result: ({ rounded }) => rounded,
   steps: ({ exactMarks, marks, rounded, added }, { length, denominator, round }) => [

@@ -7,6 +7,7 @@ import { defineFunction } from '../call.ts';
 import { figure } from '../say.ts';
 import { yesNo } from '../yes-no.ts';
 import { tapeDrawing } from './drawing.ts';
+import { marksFormulas } from './formulas.ts';
 
 /** Writes a length as a tape shows it. Inches in, text out. Source: arithmetic. */
 export const tapeWrite = defineFunction({
@@ -37,6 +38,10 @@ export const tapeWrite = defineFunction({
       'long pieces are read in feet and inches',
     ),
   },
+  formula: [
+    ...marksFormulas,
+    String.raw`\frac{|\text{marks}|}{\mathrm{denominator}} = 12 \times \text{feet} + \text{inches} + \text{fraction}, \quad \text{inches} < 12,\ \text{fraction} < 1 \quad \text{(no feet where } \mathrm{feet} \text{ is no)}`,
+  ],
   work: ({ length, denominator, round, feet }) =>
     done({
       ...roundToTape(length, denominator, round),

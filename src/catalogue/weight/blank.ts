@@ -5,7 +5,7 @@ import { quantity } from '../argument.ts';
 import { flatHeight, flatMarks } from '../blank/flat-drawing.ts';
 import { defineFunction } from '../call.ts';
 import type { CallFault } from '../fault.ts';
-import { saySheet, sheetArguments, sheetOf, weightSteps } from '../gauge/sheet.ts';
+import { saySheet, sheetArguments, sheetOf, sheetWeightFormula, weightSteps } from '../gauge/sheet.ts';
 import { figure, sayInches } from '../say.ts';
 import { lifting } from './cautions.ts';
 
@@ -26,6 +26,10 @@ export const weightBlank = defineFunction({
     length: side('the length of the blank'),
     ...sheetArguments,
   },
+  formula: [
+    String.raw`\text{weight} = \frac{\mathrm{width} \times \mathrm{length}}{144} \times w`,
+    sheetWeightFormula,
+  ],
   work: (given): Outcome<WeightOfBlank, CallFault> => {
     const sheet = sheetOf(given);
     if (!sheet.ok) return sheet;

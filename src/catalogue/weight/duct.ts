@@ -6,9 +6,9 @@ import { optional, quantity } from '../argument.ts';
 import { flatHeight, flatMarks } from '../blank/flat-drawing.ts';
 import { defineFunction } from '../call.ts';
 import type { CallFault } from '../fault.ts';
-import { saySheet, sheetArguments, sheetOf, weightSteps } from '../gauge/sheet.ts';
+import { saySheet, sheetArguments, sheetOf, sheetWeightFormula, weightSteps } from '../gauge/sheet.ts';
 import { figure, sayFeet, sayInches } from '../say.ts';
-import { perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
+import { perimeterFormula, perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
 import { hanging, lifting } from './cautions.ts';
 
 interface WeightOfDuct extends DuctWeight {
@@ -51,6 +51,11 @@ export const weightDuct = defineFunction({
       'the net weight leaves waste out; a textbook of 1921 adds 10 %',
     ),
   },
+  formula: [
+    perimeterFormula,
+    String.raw`\text{weight} = \frac{(P + \mathrm{seam}) \times \mathrm{length}}{144} \times w \times (1 + \mathrm{waste})`,
+    sheetWeightFormula,
+  ],
   work: (given): Outcome<WeightOfDuct, CallFault> => {
     const section = sectionOf(given);
     if (!section.ok) return section;
