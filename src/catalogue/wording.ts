@@ -116,6 +116,14 @@ export function wordTradeFault(fault: TradeFault): string {
       return `There is no part ${fault.part} in this fitting; its pieces are ${sayList(fault.parts, 'and')}. Choose one of these.`;
     case 'mitre_too_sharp':
       return `A mitre of ${sayValue(fault.angle, 'deg')} runs to a point far from the duct; at most ${sayValue(fault.most, 'deg')} can be laid out. Use the form "radius", or two elbows.`;
+    case 'throat_flanges_meet': {
+      // Near a half turn no straight end is long enough to be worth naming.
+      const longer =
+        fault.least > 24
+          ? 'Leave one end out'
+          : `Make both ends at least ${sayCut(fault.least)} long or leave one out`;
+      return `In so tight a throat the flanges of ${sayValue(fault.flange, 'in')} on the two straight ends would lie over each other. ${longer}, take a narrower flange, or give the throat a radius.`;
+    }
     case 'radius_on_mitre':
       return `A mitred elbow has a sharp throat, but there is a throat radius of ${sayValue(fault.radius, 'in')}. Clear it, or use the form "radius".`;
     case 'offset_needs':

@@ -72,6 +72,7 @@ export type TradeFault =
   | { readonly code: 'no_such_piece'; readonly part: number; readonly parts: readonly string[] }
   /** Degrees. */
   | { readonly code: 'mitre_too_sharp'; readonly angle: number; readonly most: number }
+  | { readonly code: 'throat_flanges_meet'; readonly flange: Inches; readonly least: Inches }
   | { readonly code: 'radius_on_mitre'; readonly radius: Inches }
   | { readonly code: 'offset_needs'; readonly form: string }
   | { readonly code: 'offset_has_angle'; readonly form: string }

@@ -104,7 +104,8 @@ export function stripsOf(piece: Piece): readonly SeamStrip[] {
       if (besideArc) return besideArc;
       if (from === undefined) return moved(at, normal(at, to ?? at), side.added);
       if (to === undefined) return moved(at, normal(from, at), side.added);
-      return meetOf(at, normal(from, at), side.added, normal(at, to), side.added);
+      const meet = meetOf(at, normal(from, at), side.added, normal(at, to), side.added);
+      return isHollow(from, at, to) && overshoots(from, at, to, meet) ? at : meet;
     });
     return { side, outer, isNotched: atStart.isNotch };
   });
@@ -179,6 +180,18 @@ function meetOf(at: Spot, first: Spot, by: number, second: Spot, bySecond: numbe
     at.across + (by * second.up - bySecond * first.up) / turn,
     at.up + (bySecond * first.across - by * second.across) / turn,
   );
+}
+
+function isHollow(from: Spot, at: Spot, to: Spot): boolean {
+  return areaWithin([from, at, to]) < 0;
+}
+
+/** In an inward corner: the strips of two short edges would meet past their ends, so both taper to the corner. */
+function overshoots(from: Spot, at: Spot, to: Spot, meet: Spot): boolean {
+  const along = (end: Spot) =>
+    ((meet.across - at.across) * (end.across - at.across) + (meet.up - at.up) * (end.up - at.up)) /
+    (distance(at, end) || 1);
+  return along(from) > distance(at, from) || along(to) > distance(at, to);
 }
 
 function moved(at: Spot, direction: Spot, by: number): Spot {

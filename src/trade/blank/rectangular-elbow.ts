@@ -40,7 +40,7 @@ export interface RectangularElbow {
 export const mostMitre = 150;
 
 /** Cheeks, heel and throat of a rectangular elbow. In inches and degrees; the sheet as thin, bends sharp.
- *  Faults: `mitre_too_sharp`. Source: geometry. */
+ *  Faults: `mitre_too_sharp`, `throat_flanges_meet`. Source: geometry. */
 export function rectangularElbow(sizes: ElbowSizes): Outcome<RectangularElbow, TradeFault> {
   const { form, width, depth, angle, firstNeck, secondNeck } = sizes;
   if (form === 'mitred' && angle > mostMitre) {
@@ -48,6 +48,10 @@ export function rectangularElbow(sizes: ElbowSizes): Outcome<RectangularElbow, T
   }
   const turn = (angle * Math.PI) / 180;
   const throatRadius = form === 'mitred' ? 0 : sizes.throatRadius;
+  const room = leastThroatLeg(sizes, throatRadius);
+  const leg = Math.min(firstNeck, secondNeck);
+  if (leg > 0 && leg < room)
+    return failed({ code: 'throat_flanges_meet', flange: sizes.flange, least: room });
   const heelRadius = throatRadius + width;
   const throatLength = throatRadius * turn;
   const corner = width * Math.tan(turn / 2);
@@ -71,6 +75,11 @@ export function rectangularElbow(sizes: ElbowSizes): Outcome<RectangularElbow, T
       ...(throatTotal > 0 ? [strip(3, 'throat', throatTotal, sizes, throatLines)] : []),
     ],
   });
+}
+
+/** So long must both straight ends be for the flanges of a tight throat to lie beside each other. */
+function leastThroatLeg({ angle, flange }: ElbowSizes, throatRadius: number): Inches {
+  return inches(Math.max(0, flange - throatRadius) * Math.tan((angle * Math.PI) / 360));
 }
 
 /** About the centre of the turn, the first end below it to the right, turning left. */

@@ -117,3 +117,15 @@ it('a hollow arc tighter than its flange is wide keeps the flange up to its cent
     }),
   );
 });
+
+it('flanges of two short edges in an inward corner taper to it, where they would meet past their ends', () => {
+  const corner = (added: number) =>
+    piece(
+      { is: 'low', spots: [spot(0, -1), spot(9, -1)], added: inches(0) },
+      { is: 'outside', spots: [spot(9, -1), spot(9, 9), spot(-1, 9)], added: inches(0) },
+      { is: 'end', spots: [spot(-1, 9), spot(-1, 0)], added: inches(0) },
+      { is: 'throat', spots: [spot(-1, 0), spot(0, 0), spot(0, -1)], added: inches(added) },
+    );
+  expect(cutOutline(corner(0.25))).toContainEqual(spot(-0.25, -0.25));
+  expect(cutOutline(corner(1.5))).toContainEqual(spot(0, 0));
+});

@@ -32,7 +32,13 @@ const sizesWith = (most: number) =>
     flange: double(0, 3),
     divisions: fc.integer({ min: 4, max: 96 }),
   });
-const anySizes = sizesWith(mostMitre);
+const anySizes = sizesWith(mostMitre).map(withRoom);
+
+/** The flanges of a tight throat need room between the straight ends. */
+function withRoom(sizes: ElbowSizes): ElbowSizes {
+  const outcome = rectangularElbow(sizes);
+  return outcome.ok || outcome.fault.code !== 'throat_flanges_meet' ? sizes : { ...sizes, flange: inches(0) };
+}
 
 function elbow(sizes: ElbowSizes): RectangularElbow {
   const outcome = rectangularElbow(sizes);
@@ -122,7 +128,7 @@ it('a square turn fits a square with the heel radius for its side, and flanges b
 it('a mitred elbow and a sharp-throated one have the same throat; the mitred heel is longer', () => {
   fc.assert(
     fc.property(anySizes, (sizes) => {
-      const sharp = { ...sizes, throatRadius: inches(0) };
+      const sharp = { ...sizes, throatRadius: inches(0), flange: inches(0) };
       const mitred = elbow({ ...sharp, form: 'mitred' });
       const round = elbow({ ...sharp, form: 'radius' });
       expect([mitred.throatLength, round.throatLength]).toEqual([0, 0]);
@@ -146,7 +152,7 @@ it('a sharp throat without straight ends is a bend line, and no strip', () => {
 
 it('a mitre near a half turn is refused, a radius is not', () => {
   fc.assert(
-    fc.property(sizesWith(180), (sizes) => {
+    fc.property(sizesWith(180).map(withRoom), (sizes) => {
       const outcome = rectangularElbow(sizes);
       expect(outcome.ok).toBe(sizes.form === 'radius' || sizes.angle <= mostMitre);
       if (!outcome.ok) return;
@@ -155,4 +161,24 @@ it('a mitre near a half turn is refused, a radius is not', () => {
       }
     }),
   );
+});
+
+it('flanges in a sharp throat are refused where they would lie over each other, and the least length will do', () => {
+  const sizes = (neck: number, flange: number): ElbowSizes => ({
+    form: 'mitred',
+    width: inches(14),
+    depth: inches(8),
+    angle: 120,
+    throatRadius: inches(0),
+    firstNeck: inches(neck),
+    secondNeck: inches(neck),
+    pocket: inches(1),
+    flange: inches(flange),
+    divisions: 24,
+  });
+  const outcome = rectangularElbow(sizes(0.25, 0.25));
+  if (outcome.ok || outcome.fault.code !== 'throat_flanges_meet') throw new Error('laid out');
+  expect(outcome.fault.least).toBeCloseTo(0.25 * Math.sqrt(3), 9);
+  expect(rectangularElbow(sizes(outcome.fault.least, 0.25)).ok).toBe(true);
+  expect(rectangularElbow(sizes(0, 0.25)).ok).toBe(true);
 });
