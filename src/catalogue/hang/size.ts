@@ -102,7 +102,7 @@ export const hangSize = defineFunction({
       notes: [labels[what], sayPart(what, asked), `every ${sayFeet(spacing)}`],
     }),
   cautions: () => [codeDecides, fromMemory, overhead, attachment],
-  sources: ['hanger-table', 'strap-article'],
+  sources: ['hanger-table'],
   examples: [
     {
       says: 'strap of a duct 144 in round, hung every 5 ft',
