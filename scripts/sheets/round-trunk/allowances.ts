@@ -105,7 +105,7 @@ export const allowances: Form = form({
       0,
       'How much of the roll width lies over the next piece and covers nothing of its own?',
       { least: 0, most: 12, why: 'a flange is a few inches wide' },
-      'data sheet: beside the width',
+      'data sheet, inferred: none',
     ),
     percent('wrap_waste', 'Waste of wrap', 0.05, practice),
     counted(
@@ -306,7 +306,7 @@ function wrapLine(name: string | null, figures?: PublishedWrap): Line {
           ? {
               note:
                 'Thicknesses and both R figures: published data sheet of 0.75 lb/cu ft duct wrap, 75 °F mean, 25 % squeeze (read at source). ' +
-                'Roll width and length: duct-wrap data sheets. The name and the three shop figures are of this shop, which is invented.',
+                'Roll width: duct-wrap data sheet. Roll length: scanned size table, its column order inferred; it has no row for 2.2 in, so 75 ft is taken from its neighbours there. The name and the three shop figures are of this shop, which is invented.',
             }
           : {}),
       },
