@@ -154,5 +154,12 @@ export const wrapSurface = defineFunction({
       tolerance: 0.01,
       source: 'sweating-bulletin',
     },
+    {
+      says: 'the films of a British guide, 1.00 outside and 0.37 inside',
+      given: { around: 90, inside: 55, r: 4.2, film: 1, inner_film: 0.37 },
+      gives: 90 - 35 / 5.57,
+      tolerance: 1e-9,
+      source: 'inner-film-guide',
+    },
   ],
 });
