@@ -75,7 +75,8 @@ export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
       // Nothing changes yet; the session says at once when nothing may.
       if (kind === 'cut' && !run({ type: 'clear', sheet: sheet.id, addresses: [] })) return null;
       onComplain('');
-      const text = shownText(sheet, state.values, range);
+      // With no text at all the clipboard would keep what it had before.
+      const text = shownText(sheet, state.values, range) || '\n';
       onCarry({ kind, sheetId: sheet.id, range, text, lines: lastLinesDeed(state.history) });
       return text;
     },
