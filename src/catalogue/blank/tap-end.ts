@@ -51,8 +51,8 @@ export const blankTapEnd = defineFunction({
       choice(tapSeams, {
         says: 'where the lengthwise seam lies: in the throat, the side to which the branch leans, or at the heel',
       }),
-      'heel',
-      'the heel of a leaning branch is its shorter side, so the seam is short (common practice, no source)',
+      'throat',
+      'the line in the throat is the shortest, so the seam is short (common practice, no source)',
     ),
     seam: seamInAll,
     tabs: endArgument(
