@@ -58,7 +58,7 @@ export async function explain(
   address: CellAddress,
 ): Promise<Explanation> {
   const plain = glance(workbook, values, sheet.id, address);
-  const users = await calculator.dependents({ sheet: sheet.name, ...address });
+  const users = await calculator.dependents({ ...address, sheet: sheet.name });
   const usedBy = users.flatMap((user) => linkToPlace(workbook, values, user) ?? []);
   if (plain.formula === null) return { ...plain, usedBy };
   const { comesFrom, ...working } = await explainFormula(workbook, values, calculator, sheet, plain.formula);
