@@ -58,9 +58,10 @@ export const blankBend = defineFunction({
     ),
   },
   formula: [
-    'A = \\mathrm{rad}(angle) \\, (radius + k \\cdot thickness)',
-    'S = (radius + thickness) \\tan(angle / 2)',
-    'D = 2 S - A',
+    String.raw`A = \theta \times (\mathrm{radius} + \mathrm{k} \times \mathrm{thickness}), \quad \theta = \frac{\pi}{180} \times \mathrm{angle} \quad \text{(allowance, K factor)}`,
+    String.raw`A = \mathrm{angle} \times (0.0173 \times \mathrm{radius} + 0.0078 \times \mathrm{thickness}) \quad \text{(allowance, printed rule)}`,
+    String.raw`S = (\mathrm{radius} + \mathrm{thickness}) \tan\frac{\mathrm{angle}}{2} \quad \text{(set-back)}`,
+    String.raw`\text{deduction} = 2 S - A`,
   ],
   work: ({ angle, radius, thickness, what, k, rule }) => {
     const factor = k ?? startingK(radius, thickness);

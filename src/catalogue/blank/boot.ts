@@ -110,7 +110,11 @@ export const blankBoot = defineFunction({
       'a turned flange takes 1/8 to 1/4 in (workshop textbook)',
     ),
   },
-  formula: ['line = \\sqrt{dx^2 + dy^2 + dz^2}'],
+  formula: [
+    String.raw`\text{line} = \sqrt{(x - x_c)^2 + (y - y_c)^2 + z^2}, \quad x_c = \pm \frac{\mathrm{width}}{2}, \quad y_c = \pm \frac{\mathrm{depth}}{2} \quad \text{(corner)}`,
+    String.raw`x = \mathrm{shift} + r \cos p, \quad y = r \sin p \cos \mathrm{turn} - \mathrm{reach}, \quad z = \mathrm{height} + r \sin p \sin \mathrm{turn}, \quad r = \frac{\mathrm{diameter}}{2} \quad \text{(mark at } p \text{)}`,
+    String.raw`\text{step} = \frac{2 \pi r}{\mathrm{divisions}} \text{ (arcs)}, \quad 2 r \sin\frac{\pi}{\mathrm{divisions}} \text{ (chords)}`,
+  ],
   work: (given): Outcome<BootPattern, CallFault> => {
     const made = fromTrade(
       boot({

@@ -47,7 +47,9 @@ export const blankEndCap = defineFunction({
       'light sheet gives way by its own thickness (common practice, no source)',
     ),
   },
-  formula: ['width + ease + 2 \\, flange', 'depth + ease + 2 \\, flange'],
+  formula: [
+    String.raw`\mathrm{width} + \mathrm{ease} + 2 \times \mathrm{flange} \quad \text{by} \quad \mathrm{depth} + \mathrm{ease} + 2 \times \mathrm{flange}`,
+  ],
   work: ({ width, depth, flange, ease, ...question }): Outcome<Pattern, CallFault> => {
     const pattern = askPattern([endCap(width, depth, flange, ease)], question);
     return pattern.ok ? done(pattern.value) : pattern;

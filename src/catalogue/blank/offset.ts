@@ -87,11 +87,10 @@ export const blankOffset = defineFunction({
     ),
   },
   formula: [
-    'R = (length^2 + shift^2) / (4 \\, shift)',
-    'v = 2 \\arctan(shift / length)',
-    'sweep = 2 R \\, \\mathrm{rad}(v)',
-    'travel = shift / \\sin(angle)',
-    'run = shift / \\tan(angle)',
+    String.raw`\text{ogee:}\quad R = \frac{\mathrm{length}^2 + \mathrm{shift}^2}{4 \times \mathrm{shift}}, \quad v = 2 \arctan\frac{\mathrm{shift}}{\mathrm{length}}, \quad \text{travel} = 2 R v \quad \text{(} v \text{ in radians)}`,
+    String.raw`\text{angled, slant:}\quad v = \arctan\frac{\mathrm{shift}}{\mathrm{length}}, \quad \text{travel} = \sqrt{\mathrm{shift}^2 + \mathrm{length}^2}`,
+    String.raw`\text{by its angle:}\quad \mathrm{length} = \frac{\mathrm{shift}}{\tan \mathrm{angle}}`,
+    String.raw`\text{side} = \mathrm{first\_neck} + \text{travel} + m + \mathrm{second\_neck} \quad \text{by} \quad \mathrm{depth} + 2 \times \mathrm{pocket}, \quad m = \mathrm{width} \times \tan\frac{v}{2} \text{ (angled)},\ 0 \text{ (others)}`,
   ],
   work: (given): Outcome<OffsetPattern, CallFault> => {
     const { form, width, depth, shift, length, angle, pocket, flange, divisions } = given;

@@ -90,7 +90,11 @@ export const blankPlenum = defineFunction({
       'openings may also be cut where they are needed',
     ),
   },
-  formula: ['walls = 2 (width + depth) + pocket + flange'],
+  formula: [
+    String.raw`\text{one piece:}\quad 2 (\mathrm{width} + \mathrm{depth}) + \mathrm{pocket} + \mathrm{flange} \quad \text{by} \quad \mathrm{height} + \mathrm{top\_edge} + \mathrm{bottom\_edge}`,
+    String.raw`\text{each L half:}\quad \mathrm{width} + \mathrm{depth} + \mathrm{pocket} + \mathrm{flange} \quad \text{by the same}`,
+    String.raw`\text{top:}\quad \mathrm{width} + 2 \times \mathrm{lid\_edge} \quad \text{by} \quad \mathrm{depth} + 2 \times \mathrm{lid\_edge}`,
+  ],
   work: (given): Outcome<PlenumPattern, CallFault> => {
     const openings = openingsIn(given.openings);
     if (!openings.ok) return openings;

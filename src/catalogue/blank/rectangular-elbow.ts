@@ -94,10 +94,11 @@ export const blankRectangularElbow = defineFunction({
     ),
   },
   formula: [
-    'throat = \\mathrm{rad}(angle) \\, R_t',
-    'heel = \\mathrm{rad}(angle) \\, (R_t + width)',
-    'cheek = \\tfrac{1}{2} \\, \\mathrm{rad}(angle) \\, ((R_t + width)^2 - R_t^2)',
-    'heel_{mitred} = 2 \\, width \\, \\tan(angle / 2)',
+    String.raw`\text{radius:}\quad \text{throat} = \theta r, \quad \text{heel} = \theta (r + \mathrm{width}), \quad r = \mathrm{throat\_radius}, \quad \theta = \frac{\pi}{180} \times \mathrm{angle}`,
+    String.raw`\text{mitred:}\quad \text{throat} = 0, \quad \text{heel} = 2 \times \mathrm{width} \times \tan\frac{\theta}{2}`,
+    String.raw`\text{cheek area} = \frac{\theta}{2} \left((r + \mathrm{width})^2 - r^2\right) + N \text{ (radius)}, \quad \mathrm{width}^2 \times \tan\frac{\theta}{2} + N \text{ (mitred)}`,
+    String.raw`N = \mathrm{width} \times (\mathrm{first\_neck} + \mathrm{second\_neck}) \quad \text{(straight ends)}`,
+    String.raw`\text{strip} = \mathrm{first\_neck} + \text{throat or heel} + \mathrm{second\_neck} \quad \text{by} \quad \mathrm{depth} + 2 \times \mathrm{pocket}`,
   ],
   work: (given): Outcome<ElbowPattern, CallFault> => {
     const { form, width, depth, angle, throat_radius, pocket, flange, divisions } = given;

@@ -44,7 +44,7 @@ export const blankRoundCap = defineFunction({
       'light sheet gives way by its own thickness (common practice, no source)',
     ),
   },
-  formula: ['disc = diameter + ease + 2 \\, flange'],
+  formula: [String.raw`\text{disc} = \mathrm{diameter} + \mathrm{ease} + 2 \times \mathrm{flange}`],
   work: ({ diameter, flange, ease, what }) => {
     const made = roundCap(diameter, flange, ease);
     const answers = { width: made.disc, turned: made.turned, girth: made.girth, area: made.area };

@@ -38,6 +38,12 @@ export const tapArguments = {
   ),
 } as const;
 
+/** How far along the branch its trunk is met, a, at the turn p, for the manual. */
+export const tapFormulas = [
+  String.raw`a(p) = \frac{z + r \cos p \cos \mathrm{angle}}{\sin \mathrm{angle}}, \quad r = \frac{\mathrm{branch}}{2}`,
+  String.raw`z = \sqrt{R^2 - (\mathrm{offset} + r \sin p)^2}, \quad R = \frac{\mathrm{trunk}}{2} \text{ (round trunk)}, \quad z = 0 \text{ (flat wall)}`,
+] as const;
+
 export const tapDivisions = divisionsArgument;
 
 /** Marks count from the throat, the side to which the branch leans. */

@@ -79,7 +79,14 @@ export const blankTransition = defineFunction({
     pocket: pocketArgument('what the pocket takes on each edge of the top and the bottom'),
     flange: flangeArgument('what the flange takes on each edge of the sides'),
   },
-  formula: ['h = \\sqrt{length^2 + d^2}', 'corner = \\sqrt{length^2 + d_x^2 + d_y^2}'],
+  formula: [
+    String.raw`\text{left, right} = \tfrac{1}{2} (\mathrm{first\_width} - \mathrm{second\_width}) \pm a \quad \text{(inward at the second end)}`,
+    String.raw`\text{bottom, top} = \tfrac{1}{2} (\mathrm{first\_depth} - \mathrm{second\_depth}) \pm u`,
+    String.raw`a = \tfrac{j}{2} (\mathrm{first\_width} - \mathrm{second\_width}) + \mathrm{shift\_across}, \quad j = 0 \text{ (centred)},\ -1 \text{ (flush left)},\ 1 \text{ (flush right)}`,
+    String.raw`u = \tfrac{k}{2} (\mathrm{first\_depth} - \mathrm{second\_depth}) + \mathrm{shift\_up}, \quad k = 0 \text{ (centred)},\ -1 \text{ (flush bottom)},\ 1 \text{ (flush top)}`,
+    String.raw`\text{slant of a panel} = \sqrt{\mathrm{length}^2 + d^2}, \quad d = \text{the one of left, right, bottom, top that it is}`,
+    String.raw`\text{corner line} = \sqrt{\mathrm{length}^2 + d_1^2 + d_2^2}, \quad d_1, d_2 = \text{those of the two panels that meet there}`,
+  ],
   work: (given): Outcome<TransitionPattern, CallFault> => {
     const made = transition({
       firstWidth: given.first_width,
