@@ -82,9 +82,11 @@ export const blankCone = defineFunction({
     ...thicknessArguments,
   },
   formula: [
-    's = \\sqrt{height^2 + \\left(\\frac{D_1 - D_2}{2}\\right)^2}',
-    'R_o = \\frac{D_1 \\, s}{D_1 - D_2} \\qquad R_i = R_o - s',
-    '\\theta = \\frac{180 \\, (D_1 - D_2)}{s}',
+    String.raw`D_1, D_2 = \text{the larger and the smaller of } \mathrm{first\_diameter} + c \times \mathrm{thickness},\ \mathrm{second\_diameter} + c \times \mathrm{thickness}`,
+    String.raw`c = 1 \text{ (inside)},\ -1 \text{ (outside)},\ 0 \text{ (ignored)}`,
+    String.raw`s = \sqrt{\mathrm{height}^2 + \left(\frac{D_1 - D_2}{2}\right)^2} \quad \text{(slant)}`,
+    String.raw`R_1 = \frac{D_1 s}{D_1 - D_2}, \quad R_2 = R_1 - s \quad \text{(outer and inner radius)}`,
+    String.raw`\text{angle of a piece} = \frac{180 \times (D_1 - D_2)}{s \times \mathrm{pieces}}`,
   ],
   work: (given) => {
     const diameters = [given.first_diameter, given.second_diameter];
@@ -164,7 +166,7 @@ export const blankCone = defineFunction({
     );
     return asked.ok ? done({ ...asked.value, made: made.value }) : asked;
   },
-  result: ({ asked }) => asked.value,
+  result: ({ asked }) => asked,
   steps: (answer) => fittingSteps(answer),
   drawing: ({ pieces, made }) =>
     patternDrawing(

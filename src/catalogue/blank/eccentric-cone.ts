@@ -89,8 +89,9 @@ export const blankEccentricCone = defineFunction({
     ...thicknessArguments,
   },
   formula: [
-    'L(p) = \\sqrt{(offset + (r_2 - r_1) \\cos p)^2 + ((r_2 - r_1) \\sin p)^2 + height^2}',
-    'step = \\frac{2 \\pi r}{divisions}',
+    String.raw`r_1, r_2 = \frac{D + c \times \mathrm{thickness}}{2}, \quad D = \mathrm{first\_diameter},\ \mathrm{second\_diameter}, \quad c = 1 \text{ (inside)},\ -1 \text{ (outside)},\ 0 \text{ (ignored)}`,
+    String.raw`\text{line}(p) = \sqrt{(\mathrm{offset} + (r_2 - r_1) \cos p)^2 + ((r_2 - r_1) \sin p)^2 + \mathrm{height}^2}`,
+    String.raw`\text{step} = \frac{2 \pi r}{\mathrm{divisions}} \text{ (arcs)}, \quad 2 r \sin\frac{\pi}{\mathrm{divisions}} \text{ (chords)}`,
   ],
   work: (given) => {
     const [first, second] = [middleOf(given.first_diameter, given), middleOf(given.second_diameter, given)];
@@ -167,7 +168,7 @@ export const blankEccentricCone = defineFunction({
     );
     return asked.ok ? done({ ...asked.value, offset }) : asked;
   },
-  result: ({ asked }) => asked.value,
+  result: ({ asked }) => asked,
   steps: (answer) => fittingSteps(answer),
   drawing: ({ pieces, offset }, given) =>
     patternDrawing(

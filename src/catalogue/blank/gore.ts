@@ -140,9 +140,9 @@ export const blankGore = defineFunction({
     ...thicknessArguments,
   },
   formula: [
-    '\\alpha = \\frac{angle}{2 \\, (pieces - 1)}',
-    'y(p) = (radius - \\tfrac{1}{2} diameter \\cos p) \\tan \\alpha',
-    'rise = diameter \\tan \\alpha',
+    String.raw`\alpha = \frac{\mathrm{angle}}{2 (\mathrm{pieces} - 1)} \quad \text{(mitre)}`,
+    String.raw`y(p) = \left(\mathrm{radius} \mp \frac{D}{2} \cos p\right) \tan\alpha \quad \text{(half width; } - \text{ from a seam in the throat, } + \text{ from the heel)}`,
+    String.raw`\text{rise} = D \tan\alpha, \quad \text{girth} = \pi D, \quad D = \mathrm{diameter} + c \times \mathrm{thickness}, \quad c = 1 \text{ (inside)},\ -1 \text{ (outside)},\ 0 \text{ (ignored)}`,
   ],
   work: (given) => {
     const diameter = middleOf(given.diameter, given);
@@ -231,7 +231,7 @@ export const blankGore = defineFunction({
     );
     return asked.ok ? done({ ...asked.value, step: girth / given.divisions }) : asked;
   },
-  result: ({ asked }) => asked.value,
+  result: ({ asked }) => asked,
   steps: (answer) => fittingSteps(answer),
   drawing: ({ pieces }, given) =>
     patternDrawing(

@@ -38,7 +38,9 @@ export interface RoundFitting {
 
 export interface AskedFitting extends RoundFitting {
   readonly pattern: Pattern;
-  readonly asked: Step & { readonly value: number };
+  readonly asked: number;
+  /** The step of a figure or a table; null where the pattern itself answers. */
+  readonly askedStep: Step | null;
 }
 
 /** Picks the one figure that was asked for. Faults: `no_such_piece`, `no_such_station`. */
@@ -50,39 +52,36 @@ export function askFitting(
   const common = patternAnswers.find((answer) => answer === question.what);
   const pattern = askPattern(fitting.pieces, { part, station, what: common ?? 'width' });
   if (!pattern.ok) return pattern;
-  const hand = (step: Omit<AskedFitting['asked'], 'source'>): Outcome<AskedFitting, CallFault> =>
-    done({ ...fitting, pattern: pattern.value, asked: { ...step, source: 'geometry' } });
+  const answer = { ...fitting, pattern: pattern.value };
+  if (common) return done({ ...answer, asked: pattern.value.asked, askedStep: null });
+  const hand = (step: Omit<Step, 'value' | 'source'>, value: number): Outcome<AskedFitting, CallFault> =>
+    done({ ...answer, asked: value, askedStep: { ...step, value, source: 'geometry' } });
   const found = fitting.figures.find((one) => one.is === question.what);
-  if (found) {
-    const { label, sum, value, unit } = found;
-    return hand({ label, sum, value, unit });
-  }
+  if (found) return hand({ label: found.label, sum: found.sum, unit: found.unit }, found.value);
   const table = fitting.tables.find((one) => one.is === question.what);
-  if (table) {
-    const { label, sum, values } = table;
-    const value = values[station - 1];
-    if (value !== undefined) return hand({ label: `${label}, station ${station}`, sum, value, unit: 'in' });
-    const { name } = pattern.value.chosen;
-    const fault = {
+  const value = table?.values[station - 1];
+  if (table && value !== undefined)
+    return hand({ label: `${table.label}, station ${station}`, sum: table.sum, unit: 'in' }, value);
+  return failed({
+    code: 'trade',
+    fault: {
       code: 'no_such_station',
-      piece: name,
+      piece: pattern.value.chosen.name,
       what: 'point',
       got: station,
-      most: values.length,
-    } as const;
-    return failed({ code: 'trade', fault });
-  }
-  const last = patternSteps(pattern.value).at(-1);
-  return hand({
-    label: last?.label ?? '',
-    sum: last?.sum ?? '',
-    value: pattern.value.asked,
-    unit: last?.unit ?? 'in',
+      most: table?.values.length ?? 0,
+    },
   });
 }
 
 /** The figures and tables of the fitting, the pieces, and at the end the figure that was asked for. */
-export function fittingSteps({ figures, tables, pattern, asked, isCurve }: AskedFitting): readonly Step[] {
+export function fittingSteps({
+  figures,
+  tables,
+  pattern,
+  askedStep,
+  isCurve,
+}: AskedFitting): readonly Step[] {
   const steps = [
     ...figures.map(({ label, sum, value, unit }): Step => ({ label, sum, value, unit, source: 'geometry' })),
     ...tables.map(
@@ -96,7 +95,7 @@ export function fittingSteps({ figures, tables, pattern, asked, isCurve }: Asked
     ),
     ...patternSteps(pattern).filter((step) => !(isCurve && step.label.includes(pointsLabel))),
   ];
-  return [...steps.filter((step) => step.label !== asked.label), asked];
+  return askedStep ? [...steps.filter((step) => step.label !== askedStep.label), askedStep] : steps;
 }
 
 /** How the working of a pattern names the list of its points. */

@@ -109,8 +109,10 @@ export const blankSquareToRound = defineFunction({
     ),
   },
   formula: [
-    'L(p) = \\sqrt{(o_x + r \\cos p - x)^2 + (o_y + r \\sin p - y)^2 + height^2}',
-    'h = \\sqrt{d^2 + height^2}',
+    String.raw`\text{line}(p) = \sqrt{(\mathrm{offset\_across} + r \cos p - x)^2 + (\mathrm{offset\_back} + r \sin p - y)^2 + \mathrm{height}^2}`,
+    String.raw`r = \frac{\mathrm{diameter}}{2}, \quad x = \pm \frac{\mathrm{width}}{2}, \quad y = \pm \frac{\mathrm{depth}}{2} \quad \text{(corner)}`,
+    String.raw`\text{height of a flat triangle} = \sqrt{d^2 + \mathrm{height}^2}, \quad d = \text{level distance from its side to the mark that faces it}`,
+    String.raw`\text{step} = \frac{2 \pi r}{\mathrm{divisions}} \text{ (arcs)}, \quad 2 r \sin\frac{\pi}{\mathrm{divisions}} \text{ (chords)}`,
   ],
   work: (given) => {
     const made = fromTrade(
@@ -141,7 +143,7 @@ export const blankSquareToRound = defineFunction({
     );
     return asked.ok ? done(asked.value) : asked;
   },
-  result: ({ asked }) => asked.value,
+  result: ({ asked }) => asked,
   steps: (answer) => fittingSteps(answer),
   drawing: ({ pieces }, given) => {
     const isCentred = given.offset_across === 0 && given.offset_back === 0;

@@ -18,7 +18,7 @@ import {
   seamInAll,
   stationArgument,
 } from './round-pattern.ts';
-import { markFromTheBranch, sayTrunk, tapArguments, tapDivisions } from './round-tap.ts';
+import { markFromTheBranch, sayTrunk, tapArguments, tapDivisions, tapFormulas } from './round-tap.ts';
 
 export const blankTapEnd = defineFunction({
   name: 'BLANK.TAPEND',
@@ -67,9 +67,8 @@ export const blankTapEnd = defineFunction({
     ),
   },
   formula: [
-    'z = \\sqrt{R^2 - (offset + r \\sin p)^2} \\qquad a(p) = \\frac{z + r \\cos p \\cos angle}{\\sin angle}',
-    'axis = \\max a + shortest',
-    'ordinate = axis - a(p)',
+    ...tapFormulas,
+    String.raw`\text{axis} = \max a + \mathrm{shortest}, \quad \text{ordinate} = \text{axis} - a(p), \quad \text{saddle} = \max a - \min a, \quad \text{girth} = \pi \times \mathrm{branch}`,
   ],
   work: (given) => {
     const tap = fromTrade(roundTap(given));
@@ -125,7 +124,7 @@ export const blankTapEnd = defineFunction({
     );
     return asked.ok ? done(asked.value) : asked;
   },
-  result: ({ asked }) => asked.value,
+  result: ({ asked }) => asked,
   steps: (answer) => fittingSteps(answer),
   drawing: ({ pieces }, { branch, trunk, angle }) =>
     patternDrawing(

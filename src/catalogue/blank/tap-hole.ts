@@ -15,7 +15,14 @@ import {
   fittingUnit,
   stationArgument,
 } from './round-pattern.ts';
-import { markFromTheBranch, sayTrunk, tapArguments, tapDivisions, tapMarks } from './round-tap.ts';
+import {
+  markFromTheBranch,
+  sayTrunk,
+  tapArguments,
+  tapDivisions,
+  tapFormulas,
+  tapMarks,
+} from './round-tap.ts';
 
 export const blankTapHole = defineFunction({
   name: 'BLANK.TAPHOLE',
@@ -36,9 +43,9 @@ export const blankTapHole = defineFunction({
     divisions: tapDivisions,
   },
   formula: [
-    'z = \\sqrt{R^2 - (offset + r \\sin p)^2} \\qquad a = \\frac{z + r \\cos p \\cos angle}{\\sin angle}',
-    'along = a \\cos angle + r \\cos p \\sin angle',
-    'around = R \\arcsin \\frac{offset + r \\sin p}{R}',
+    ...tapFormulas,
+    String.raw`\text{along} = a(p) \cos \mathrm{angle} + r \cos p \sin \mathrm{angle}`,
+    String.raw`\text{around} = R \arcsin\frac{\mathrm{offset} + r \sin p}{R} \text{ (round trunk)}, \quad \mathrm{offset} + r \sin p \text{ (flat wall)}`,
   ],
   work: (given) => {
     const made = fromTrade(roundTap(given));
@@ -73,7 +80,7 @@ export const blankTapHole = defineFunction({
     );
     return asked.ok ? done(asked.value) : asked;
   },
-  result: ({ asked }) => asked.value,
+  result: ({ asked }) => asked,
   steps: (answer) => fittingSteps(answer),
   drawing: ({ pieces }, { branch, trunk, angle }) =>
     patternDrawing(

@@ -18,3 +18,9 @@ export function stepOf(radius: number, divisions: number, by: Stepped): number {
 export function turnAt(station: number, divisions: number): number {
   return (2 * Math.PI * (station - 1)) / divisions;
 }
+
+/** The stations to draw as lines: all of them, or as many in even steps as can be told apart. */
+export function drawnStations(divisions: number): readonly number[] {
+  const step = Math.ceil(divisions / 32);
+  return Array.from({ length: Math.ceil(divisions / step) - 1 }, (_, index) => step * (index + 1));
+}

@@ -1,7 +1,7 @@
 import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { type Inches, inches, type SquareFeet, squareFeetFromSquareInches } from '../../base/quantity.ts';
 import type { TradeFault } from '../fault.ts';
-import { curveDivisions, turnAt } from './divisions.ts';
+import { curveDivisions, drawnStations, turnAt } from './divisions.ts';
 import { edge, type Line, type Piece, type Spot, spot } from './piece.ts';
 
 /** Where the lengthwise seam of a gore lies. */
@@ -117,17 +117,16 @@ function goresOf(sizes: GoredElbowSizes, ordinates: readonly Inches[], girth: nu
   const single = { is: 'joint, single edge', spots: curve(1), added: singleEdge };
   const double = { is: 'joint, double edge', spots: curve(-1), added: doubleEdge };
   const square = (up: number) => ({ is: 'straight end', spots: level(up), added: inches(0) });
-  const base = (collar: Inches): readonly Line[] =>
-    collar > 0 ? [{ is: 'mark', from: spot(0, 0), to: spot(girth, 0) }] : [];
+  const cross: Line = { is: 'mark', from: spot(0, 0), to: spot(girth, 0) };
+  const uprights = (below: number, above: number): readonly Line[] =>
+    drawnStations(sizes.divisions).map((station) => {
+      const ordinate = ordinates[(station * curveDivisions) / sizes.divisions] ?? 0;
+      const across = (girth * station) / sizes.divisions;
+      return { is: 'mark', from: spot(across, below * ordinate), to: spot(across, above * ordinate) };
+    });
   return [
-    gore(1, 'first end', 1, square(-firstCollar), single, base(firstCollar)),
-    gore(2, 'last end', 1, double, square(lastCollar), base(lastCollar)),
-    ...(pieces > 2
-      ? [
-          gore(3, 'middle gore', pieces - 2, double, single, [
-            { is: 'mark' as const, from: spot(0, 0), to: spot(girth, 0) },
-          ]),
-        ]
-      : []),
+    gore(1, 'first end', 1, square(-firstCollar), single, [cross, ...uprights(0, 1)]),
+    gore(2, 'last end', 1, double, square(lastCollar), [cross, ...uprights(-1, 0)]),
+    ...(pieces > 2 ? [gore(3, 'middle gore', pieces - 2, double, single, [cross, ...uprights(-1, 1)])] : []),
   ];
 }

@@ -1,7 +1,7 @@
 import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { type Inches, inches } from '../../base/quantity.ts';
 import type { TradeFault } from '../fault.ts';
-import { curveDivisions, turnAt } from './divisions.ts';
+import { curveDivisions, drawnStations, turnAt } from './divisions.ts';
 import { edge, type Line, type Piece, spot } from './piece.ts';
 
 /** Where the seam of the branch lies: on the side to which it leans, or on the other one. */
@@ -145,8 +145,10 @@ export function tapEnd(branch: Inches, tap: RoundTap, sizes: TapEndSizes): TapEn
   );
   const [first = spot(0, 0), last = spot(0, 0)] = [curve[0], curve.at(-1)];
   const half = { added: inches(sizes.seam / 2) };
+  const ordinates = fromSeam(tap.stations);
+  const parts = ordinates.length - 1;
   return {
-    ordinates: fromSeam(tap.stations),
+    ordinates,
     axis: inches(axis),
     girth: inches(girth),
     piece: {
@@ -159,7 +161,10 @@ export function tapEnd(branch: Inches, tap: RoundTap, sizes: TapEndSizes): TapEn
         { ...edge('at the trunk', ...[...curve].reverse()), added: sizes.tabs },
         { ...edge('left seam', first, spot(0, 0)), ...half },
       ],
-      lines: [],
+      lines: drawnStations(parts).map((station): Line => {
+        const across = (girth * station) / parts;
+        return { is: 'mark', from: spot(across, 0), to: spot(across, ordinates[station] ?? 0) };
+      }),
     },
   };
 }
