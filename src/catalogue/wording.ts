@@ -136,6 +136,8 @@ export function wordTradeFault(fault: TradeFault): string {
       return `Length (${sayValue(fault.length, 'in')}) and angle (${sayValue(fault.angle, 'deg')}) are both given, and either follows from the other. Clear one of them.`;
     case 'offset_too_tight':
       return `In ${sayValue(fault.length, 'in')} the duct cannot sweep over: its inner arc would have no radius. Make it at least ${sayCut(fault.least)} long, or use the form "angled".`;
+    case 'pattern_over_itself':
+      return `Laid flat, the ${fault.piece} would run over itself. Make it in more pieces, or with narrower seams and edges.`;
     case 'boot_too_low':
       return `The middle of the round end stands ${sayValue(fault.height, 'in')} high, so the pipe would reach into the plane of the rectangle. Put it higher than ${sayCut(fault.least)}, or turn it less.`;
     case 'opening_past_wall':

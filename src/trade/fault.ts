@@ -78,6 +78,7 @@ export type TradeFault =
   | { readonly code: 'offset_has_angle'; readonly form: string }
   | { readonly code: 'offset_has_both'; readonly length: Inches; readonly angle: number }
   | { readonly code: 'offset_too_tight'; readonly length: Inches; readonly least: Inches }
+  | { readonly code: 'pattern_over_itself'; readonly piece: string }
   | { readonly code: 'boot_too_low'; readonly height: Inches; readonly least: Inches }
   | {
       readonly code: 'opening_past_wall';

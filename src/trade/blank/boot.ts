@@ -2,7 +2,7 @@ import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { type Inches, inches } from '../../base/quantity.ts';
 import type { TradeFault } from '../fault.ts';
 import { type Stepped, stepOf, turnAt } from './divisions.ts';
-import { edge, type Line, type Piece } from './piece.ts';
+import { crossesItself, cutOutline, edge, type Line, type Piece } from './piece.ts';
 import { lineBetween, type SpacePoint, type Triangle, unfold } from './unfold.ts';
 
 /** Halves meet in the middle of the front and of the back. */
@@ -66,7 +66,7 @@ export function bootCorner({ width, depth }: BootSizes, corner: BootCorner): Spa
 
 /** A boot from a rectangle to a round end, straight or turned to the front: a flat triangle on each side of the rectangle
  *  and a fan at each corner, by true lengths, seen from outside. In inches and degrees; the sheet as thin. Faults:
- *  `boot_too_low`, `too_few_divisions`. Source: geometry. */
+ *  `boot_too_low`, `too_few_divisions`, `pattern_over_itself`. Source: geometry. */
 export function boot(sizes: BootSizes): Outcome<Boot, TradeFault> {
   const { made, diameter, height, turn, divisions } = sizes;
   const least = (diameter / 2) * Math.sin((turn * Math.PI) / 180);
@@ -80,6 +80,8 @@ export function boot(sizes: BootSizes): Outcome<Boot, TradeFault> {
       : [pieceOf(sizes, 1, 'right half', right), pieceOf(sizes, 2, 'left half', left)];
   const whole = pieces.filter((piece) => piece !== null);
   if (whole.length < pieces.length) return failed({ code: 'too_few_divisions', got: divisions });
+  const overlapping = whole.find((piece) => crossesItself(cutOutline(piece)));
+  if (overlapping) return failed({ code: 'pattern_over_itself', piece: overlapping.name });
   return done({
     pieces: whole,
     corners: quarters.map(({ name, lines }) => ({ name, lines: lines.map(inches) })),

@@ -153,6 +153,14 @@ export function areaWithin(spots: readonly Spot[]): number {
   }, 0);
 }
 
+/** Whether two lines of a closed outline cross: such a pattern runs over itself on the sheet. */
+export function crossesItself(outline: readonly Spot[]): boolean {
+  const lines = outline.map((from, index) => ({ from, to: outline[(index + 1) % outline.length] ?? from }));
+  return lines.some((one, index) =>
+    lines.slice(index + 2).some((other) => isParted(one, other) && isParted(other, one)),
+  );
+}
+
 export function distance(one: Spot, other: Spot): number {
   return Math.hypot(other.across - one.across, other.up - one.up);
 }
@@ -180,6 +188,11 @@ function meetOf(at: Spot, first: Spot, by: number, second: Spot, bySecond: numbe
     at.across + (by * second.up - bySecond * first.up) / turn,
     at.up + (bySecond * first.across - by * second.across) / turn,
   );
+}
+
+/** The ends of the other line lie on either side of this one. */
+function isParted(line: Pick<Line, 'from' | 'to'>, other: Pick<Line, 'from' | 'to'>): boolean {
+  return areaWithin([line.from, line.to, other.from]) * areaWithin([line.from, line.to, other.to]) < -1e-9;
 }
 
 function isHollow(from: Spot, at: Spot, to: Spot): boolean {
