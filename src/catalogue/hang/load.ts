@@ -7,9 +7,9 @@ import { type DuctSection, perimeter } from '../../trade/section.ts';
 import { optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import type { CallFault } from '../fault.ts';
-import { saySheet, sheetArguments, sheetOf, weightSteps } from '../gauge/sheet.ts';
+import { saySheet, sheetArguments, sheetOf, sheetWeightFormula, weightSteps } from '../gauge/sheet.ts';
 import { figure, sayFeet } from '../say.ts';
-import { perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
+import { perimeterFormula, perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
 import type { Step } from '../working.ts';
 import { spacingArgument } from './arguments.ts';
 import { attachment, codeDecides, overhead } from './cautions.ts';
@@ -91,7 +91,9 @@ export const hangLoad = defineFunction({
     ),
   },
   formula: [
-    String.raw`\text{metal} = \frac{\text{perimeter} \times \text{spacing}}{144} \times w \times (1 + \text{extra}), \quad w = \text{lb/sq ft of the sheet}`,
+    String.raw`\text{metal} = \frac{P \times \text{spacing}}{144} \times w \times (1 + \text{extra})`,
+    perimeterFormula,
+    sheetWeightFormula,
     String.raw`\text{wrap} = \frac{\text{wrap\_cut} \times \text{spacing} \times \text{wrap\_thickness}}{1728} \times \text{wrap\_density}`,
     String.raw`\text{load} = \frac{\text{metal} + \text{wrap} + \text{other}}{\text{legs}}`,
   ],

@@ -33,7 +33,7 @@ export const hangSag = defineFunction({
   },
   formula: [
     String.raw`\text{sag} = \frac{\text{per\_foot} \times \text{spacing}}{12}`,
-    String.raw`\text{longer} = \frac{\text{spacing}}{2} \left(\sqrt{1 + m^2} + \frac{\operatorname{asinh} m}{m}\right) - \text{spacing}, \quad m = \frac{4\,\text{sag}}{\text{spacing}}`,
+    String.raw`\text{longer} = \frac{\text{spacing}}{2} \left(\sqrt{1 + m^2} + \frac{\mathrm{asinh}\ m}{m}\right) - \text{spacing}, \quad m = \frac{4\,\text{sag}}{\text{spacing}}`,
   ],
   work: ({ spacing, per_foot, what }) => {
     const found = flexSag(spacing, per_foot);

@@ -69,7 +69,7 @@ export const priceHours = defineFunction({
     ),
   },
   formula: [
-    String.raw`\text{hours} = \text{difficulty} \times \sum_i \text{amount}_i \times \text{hours each}_i, \quad \text{hours each} = \frac{1}{\text{per hour}}`,
+    String.raw`\text{hours} = \text{difficulty} \times \sum_i \text{amounts}_i \times \text{hours each}_i, \quad \text{hours each} = \frac{1}{\text{per hour}}`,
   ],
   work: ({ work, amounts, labor, difficulty }): Outcome<LaborHours, CallFault> => {
     if (work.length !== amounts.length) {

@@ -27,7 +27,7 @@ export const priceOverhead = defineFunction({
     rates: cellList(share('the overhead rate, or one beside each part')),
     cents: centsArgument,
   },
-  formula: [String.raw`\text{overhead} = \sum_i \text{cost}_i \times \text{rate}_i`],
+  formula: [String.raw`\text{overhead} = \sum_i \text{costs}_i \times \text{rates}_i`],
   work: ({ costs, rates, cents }): Outcome<OverheadOfParts, CallFault> => {
     if (rates.length !== costs.length) {
       return failed({ code: 'unlike_lists', argument: 'rates', got: rates.length, wanted: costs.length });

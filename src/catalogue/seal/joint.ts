@@ -3,7 +3,7 @@ import { jointSeal } from '../../trade/seal/joint.ts';
 import { optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { figure, sayFeet } from '../say.ts';
-import { perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
+import { perimeterFormula, perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
 import { returnDucts, sealFirst, sharpMetal } from './cautions.ts';
 import { jointDrawing } from './joint-drawing.ts';
 
@@ -27,7 +27,7 @@ export const sealJoint = defineFunction({
   words: ['seal a joint', 'tape a joint', 'mastic', 'foil tape', 'round the joint'],
   gives: { label: 'To seal', unit: 'in' },
   arguments: { ...sectionArguments, joints: jointsArgument },
-  formula: [String.raw`\text{to seal} = \text{joints} \times \text{perimeter}`],
+  formula: [String.raw`\text{to seal} = \text{joints} \times P`, perimeterFormula],
   work: (given) => {
     const section = sectionOf(given);
     return section.ok ? done({ section: section.value, ...jointSeal(section.value, given.joints) }) : section;

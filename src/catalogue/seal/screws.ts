@@ -32,8 +32,8 @@ export const sealScrews = defineFunction({
     joints: jointsArgument,
   },
   formula: [
-    String.raw`\text{screws} = \text{joints} \times \max\left(3,\ \left\lceil \frac{\text{perimeter}}{\text{spacing}} \right\rceil\right) \quad \text{round}`,
-    String.raw`\text{screws} = \text{joints} \times \sum_{\text{sides}} \max\left(2,\ \left\lceil \frac{\text{side}}{\text{spacing}} \right\rceil\right) \quad \text{rectangular}`,
+    String.raw`\text{round:}\quad \text{screws} = \text{joints} \times \max\left(3,\ \left\lceil \frac{\pi \times \text{width}}{\text{spacing}} \right\rceil\right)`,
+    String.raw`\text{rectangular:}\quad \text{screws} = 2 \times \text{joints} \times \left(\max\left(2,\ \left\lceil \frac{\text{width}}{\text{spacing}} \right\rceil\right) + \max\left(2,\ \left\lceil \frac{\text{depth}}{\text{spacing}} \right\rceil\right)\right)`,
   ],
   work: (given) => {
     const section = sectionOf(given);

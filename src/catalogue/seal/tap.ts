@@ -5,7 +5,7 @@ import { optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { fromTrade } from '../from-trade.ts';
 import { figure, sayFeet, sayInches } from '../say.ts';
-import { saySection, sectionArguments, sectionOf } from '../section.ts';
+import { perimeterFormula, saySection, sectionArguments, sectionOf } from '../section.ts';
 import type { Step } from '../working.ts';
 import { returnDucts, sealFirst, sharpMetal } from './cautions.ts';
 import { jointsArgument } from './joint.ts';
@@ -32,8 +32,10 @@ export const sealTap = defineFunction({
     taps: { ...jointsArgument, says: 'how many such taps there are' },
   },
   formula: [
-    String.raw`\text{to seal} = \text{taps} \times (\text{seam at the trunk} + \text{perimeter})`,
-    String.raw`\text{seam on a round trunk} = \int_0^{2\pi} \sqrt{r^2 + \frac{r^4 \sin^2\theta \cos^2\theta}{R^2 - r^2 \sin^2\theta}}\, d\theta`,
+    String.raw`\text{to seal} = \text{taps} \times (S + P), \quad S = P \text{ on a flat side}`,
+    String.raw`\text{round on round:}\quad S = \int_0^{2\pi} \sqrt{r^2 + \frac{r^4 \sin^2\theta \cos^2\theta}{R^2 - r^2 \sin^2\theta}} \ d\theta, \quad r = \frac{\text{width}}{2}, \quad R = \frac{\text{trunk}}{2}`,
+    String.raw`\text{rectangular on round:}\quad S = 2 \left(\text{width} + \text{trunk} \times \arcsin\frac{\text{depth}}{\text{trunk}}\right)`,
+    perimeterFormula,
   ],
   work: (given) => {
     const section = sectionOf(given);

@@ -20,8 +20,9 @@ export const wrapDryThickness = defineFunction({
   arguments: { ...sectionArguments, ...airArguments, k: conductivityArgument, ...filmArguments },
   formula: [
     String.raw`\text{flat:}\quad t = k R`,
-    String.raw`\text{round:}\quad r_2 \ln\frac{r_2}{r_1} = k R, \quad t = r_2 - r_1`,
-    String.raw`R = \text{film} \times \frac{\text{dew point} - \text{inside}}{\text{around} - \text{dew point}} - \text{inner film}`,
+    String.raw`\text{round:}\quad r_2 \ln\frac{r_2}{r_1} = k R, \quad t = r_2 - r_1, \quad r_1 = \frac{\text{width}}{2}`,
+    String.raw`R = \text{film} \times \frac{\text{dew point} - \text{inside}}{\text{around} - \text{dew point}} - \text{inner film} \quad \text{(never below 0)}`,
+    String.raw`p_s(\text{dew point}) = \text{humidity} \times p_s(\text{around}), \quad p_s \text{ as in WRAP.DEWPOINT}`,
   ],
   work: (given) => {
     const section = sectionOf(given);

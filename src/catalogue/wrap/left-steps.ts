@@ -2,9 +2,16 @@ import type { DuctSection } from '../../trade/section.ts';
 import type { CornerRule } from '../../trade/wrap/geometry.ts';
 import type { ThicknessFromCut } from '../../trade/wrap/thickness.ts';
 import { figure, sayInches } from '../say.ts';
-import { perimeterStep } from '../section.ts';
+import { perimeterFormula, perimeterStep } from '../section.ts';
 import type { Step } from '../working.ts';
 import { cornerSum } from './corner-sum.ts';
+
+/** The thickness t that a cut length leaves, for the manual. */
+export const leftFormulas = [
+  String.raw`t = \min\left(\frac{\text{cut} - P - \text{lap}}{c},\ T\right), \quad T = \text{thickness out of the package}`,
+  String.raw`c = 2\pi \text{ (round, bent)},\ 8 \text{ (sharp)},\ 4 \text{ (middle)}`,
+  perimeterFormula,
+] as const;
 
 /** From a cut length to the thickness that it leaves, which is the last step. */
 export function leftSteps(

@@ -32,7 +32,9 @@ export const wrapOutside = defineFunction({
       'wrap that is cut by its table lies at its installed thickness',
     ),
   },
-  formula: [String.raw`\text{over the wrap} = \text{size} + 2 \times \text{thickness}`],
+  formula: [
+    String.raw`\text{over the wrap} = \text{width} + 2 t \text{ or } \text{depth} + 2 t, \quad t = \text{installed or package thickness}`,
+  ],
   work: (given) => {
     const section = sectionOf(given);
     if (!section.ok) return section;

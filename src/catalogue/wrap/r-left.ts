@@ -8,7 +8,7 @@ import type { Caution, Step } from '../working.ts';
 import { exampleWraps } from '../wraps.ts';
 import { cornersArgument, cutArgument, installedOf, lapArgument, wrapArguments } from './arguments.ts';
 import { codeDecides, handlingFibres, sharpDuct } from './cautions.ts';
-import { leftSteps, looseSentence } from './left-steps.ts';
+import { leftFormulas, leftSteps, looseSentence } from './left-steps.ts';
 import { wrappedDrawing } from './wrapped-drawing.ts';
 
 /** R that is really left on the duct for a cut length. h·ft²·°F/Btu, flat. Faults: those of WRAP.THICKNESS, and
@@ -26,8 +26,8 @@ export const wrapRLeft = defineFunction({
     corners: cornersArgument,
   },
   formula: [
-    String.raw`R = \text{label R} \times \left(\frac{t}{T}\right)^{n}`,
-    String.raw`n = \frac{\ln(\text{label R} / \text{installed R})}{\ln(T / \text{installed})}`,
+    String.raw`R = \text{label R} \times \left(\frac{t}{T}\right)^{n}, \quad n = \frac{\ln(\text{label R} / \text{installed R})}{\ln(T / \text{installed})}`,
+    ...leftFormulas,
   ],
   work: (given) => {
     const section = sectionOf(given);

@@ -56,7 +56,8 @@ export const wrapRolls = defineFunction({
     ),
   },
   formula: [
-    String.raw`\text{rolls} = \lceil (\text{opened rolls}, \text{the last one in part}) \times (1 + \text{waste}) \rceil`,
+    String.raw`\text{used} = \text{opened} - 1 + \text{share of the last}, \quad \text{opened: } \text{pieces}_i \text{ of } \text{cuts}_i \text{ each, longest first, from the first roll with room}`,
+    String.raw`\text{rolls} = \lceil \text{used} \times (1 + \text{waste}) \rceil`,
   ],
   work: (given) => {
     const row = installedOf(given.wrap, given.wraps);

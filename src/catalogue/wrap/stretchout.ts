@@ -8,7 +8,7 @@ import { choice, optional } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { fromTrade } from '../from-trade.ts';
 import { figure, sayCut, sayInches } from '../say.ts';
-import { perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
+import { perimeterFormula, perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
 import type { SourceId } from '../sources.ts';
 import type { Step } from '../working.ts';
 import { exampleWraps } from '../wraps.ts';
@@ -43,8 +43,9 @@ export const wrapStretchout = defineFunction({
     corners: cornersArgument,
   },
   formula: [
-    String.raw`\text{published, shop} = \text{perimeter} + (\text{figure} - 2) + \text{lap}`,
-    String.raw`\text{geometry} = \text{perimeter} + c \times \text{installed} + \text{lap}, \quad c = 2\pi \text{ (round, bent)},\ 8 \text{ (sharp)},\ 4 \text{ (middle)}`,
+    String.raw`\text{published, shop} = P + (\text{figure} - 2) + \text{lap}, \quad \text{figure} = \text{table}(\text{shape}, \text{thickness}) \text{ or the shop’s own}`,
+    String.raw`\text{geometry} = P + c \times \text{installed} + \text{lap}, \quad c = 2\pi \text{ (round, bent)},\ 8 \text{ (sharp)},\ 4 \text{ (middle)}`,
+    perimeterFormula,
   ],
   work: (given) => {
     const section = sectionOf(given);

@@ -30,7 +30,8 @@ export const wrapSweating = defineFunction({
   gives: { label: 'R against sweating', unit: 'r' },
   arguments: { ...airArguments, ...filmArguments },
   formula: [
-    String.raw`R = \text{film} \times \frac{\text{dew point} - \text{inside}}{\text{around} - \text{dew point}} - \text{inner film}`,
+    String.raw`R = \text{film} \times \frac{\text{dew point} - \text{inside}}{\text{around} - \text{dew point}} - \text{inner film} \quad \text{(never below 0)}`,
+    String.raw`p_s(\text{dew point}) = \text{humidity} \times p_s(\text{around}), \quad p_s \text{ as in WRAP.DEWPOINT}`,
   ],
   work: (given) => {
     const film = outerFilmOf(given);

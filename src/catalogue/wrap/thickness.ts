@@ -8,7 +8,7 @@ import type { Caution } from '../working.ts';
 import { exampleWraps } from '../wraps.ts';
 import { cornersArgument, cutArgument, installedOf, lapArgument, wrapArguments } from './arguments.ts';
 import { handlingFibres, sharpDuct } from './cautions.ts';
-import { leftSteps, looseSentence } from './left-steps.ts';
+import { leftFormulas, leftSteps, looseSentence } from './left-steps.ts';
 import { wrappedDrawing } from './wrapped-drawing.ts';
 
 /** Installed thickness that a cut length leaves: the stretch-out turned round. Inches. Faults: `cut_too_short`,
@@ -32,9 +32,7 @@ export const wrapThickness = defineFunction({
     lap: lapArgument,
     corners: cornersArgument,
   },
-  formula: [
-    String.raw`t = \min\left(\frac{\text{cut} - \text{perimeter} - \text{lap}}{c},\ T\right), \quad c = 2\pi \text{ (round, bent)},\ 8 \text{ (sharp)},\ 4 \text{ (middle)}`,
-  ],
+  formula: [...leftFormulas],
   work: (given) => {
     const section = sectionOf(given);
     if (!section.ok) return section;
