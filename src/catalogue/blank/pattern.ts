@@ -224,7 +224,11 @@ const answerLabels: Readonly<Record<PatternAnswer, string>> = {
 };
 
 function pieceSteps(piece: Piece): readonly Step[] {
-  const { width, length } = blankSize(piece);
+  const { width, length, corner } = blankSize(piece);
+  const onBlank = ({ across, up }: Spot): Spot => ({
+    across: across - corner.across,
+    up: up - corner.up,
+  });
   const step = (what: string, sum: string, value: number | string, unit: Unit): Step => ({
     label: labelOf(piece, what),
     sum,
@@ -233,7 +237,6 @@ function pieceSteps(piece: Piece): readonly Step[] {
     source: 'geometry',
   });
   const added = piece.sides.filter((side) => side.added > 0);
-  const bends = piece.lines.filter((line) => line.is === 'bend').length;
   return [
     step('how many', '', piece.pieces, 'count'),
     step(
@@ -259,9 +262,9 @@ function pieceSteps(piece: Piece): readonly Step[] {
           ),
         ]),
     ...(piece.cutouts ?? []).map((cutout) => {
-      const { corner } = blankSize(piece);
-      const across = cutout.outline.map((at) => at.across - corner.across);
-      const up = cutout.outline.map((at) => at.up - corner.up);
+      const outline = cutout.outline.map(onBlank);
+      const across = outline.map((at) => at.across);
+      const up = outline.map((at) => at.up);
       return step(
         `opening ${cutout.is}, left × bottom to right × top`,
         'from the lower left corner of the blank',
@@ -269,12 +272,22 @@ function pieceSteps(piece: Piece): readonly Step[] {
         'count',
       );
     }),
-    ...(bends === 0 ? [] : [step('bends', '', bends, 'count')]),
+    ...lineKinds.flatMap(({ is, label }) => {
+      const lines = piece.lines.filter((line) => line.is === is);
+      if (lines.length === 0) return [];
+      const said = lines.map(({ from, to }) => `${saySpot(onBlank(from))} to ${saySpot(onBlank(to))}`);
+      return [step(label, 'across × up, from the lower left corner of the blank', said.join(' | '), 'count')];
+    }),
     step(answerLabels.width, widthSum, width, 'in'),
     step(answerLabels.length, lengthSum, length, 'in'),
-    step(answerLabels.area, '', netArea(piece), 'sqft'),
+    step(answerLabels.area, 'within the outline, exact on arcs', netArea(piece), 'sqft'),
   ];
 }
+
+const lineKinds = [
+  { is: 'bend', label: 'bend lines' },
+  { is: 'mark', label: 'marks' },
+] as const;
 
 const widthSum = 'farthest left to farthest right, seams included';
 const lengthSum = 'lowest to highest, seams included';
@@ -291,6 +304,7 @@ function askedLabel({ what, station, chosen }: Pattern): string {
 function askedSum({ what }: Pattern): string {
   if (what === 'width') return widthSum;
   if (what === 'length') return lengthSum;
+  if (what === 'area') return 'within the outline, exact on arcs';
   return what === 'across' || what === 'up' ? 'from the lower left corner of the blank' : '';
 }
 

@@ -175,30 +175,37 @@ export const blankTransition = defineFunction({
 });
 
 function trueLengths(made: Transition, length: Inches): readonly Step[] {
-  const panels = made.panels.map((panel): Step => {
-    const inward = Math.sqrt(Math.max(0, panel.slant ** 2 - length ** 2));
-    return {
-      label: `True length across the ${panel.name}`,
-      sum: slantSum(length, inward),
-      value: panel.slant,
-      unit: 'in',
-      source: 'geometry',
-    };
-  });
+  /** How far a panel leans. */
+  const lean = (name: TransitionPanel['name']): number => {
+    const slant = made.panels.find((panel) => panel.name === name)?.slant ?? length;
+    return Math.sqrt(Math.max(0, slant ** 2 - length ** 2));
+  };
   const { leftBottom, leftTop, rightBottom, rightTop } = made.corners;
-  const corner = (name: string, value: Inches): Step => ({
-    label: `Corner line, ${name}`,
-    sum: '√(length² + shift across² + shift up²)',
-    value,
-    unit: 'in',
-    source: 'geometry',
-  });
+  const corners = [
+    ['left', 'bottom', leftBottom],
+    ['left', 'top', leftTop],
+    ['right', 'bottom', rightBottom],
+    ['right', 'top', rightTop],
+  ] as const;
   return [
-    ...panels,
-    corner('left bottom', leftBottom),
-    corner('left top', leftTop),
-    corner('right bottom', rightBottom),
-    corner('right top', rightTop),
+    ...made.panels.map(
+      ({ name, slant }): Step => ({
+        label: `True length across the ${name}`,
+        sum: slantSum(length, lean(name)),
+        value: slant,
+        unit: 'in',
+        source: 'geometry',
+      }),
+    ),
+    ...corners.map(
+      ([sideways, upward, value]): Step => ({
+        label: `Corner line, ${sideways} ${upward}`,
+        sum: slantSum(length, lean(sideways), lean(upward)),
+        value,
+        unit: 'in',
+        source: 'geometry',
+      }),
+    ),
   ];
 }
 
