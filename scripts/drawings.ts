@@ -34,6 +34,8 @@ function row(spec: AnyTradeFunction, { says, given }: FunctionExample): string {
   const outcome = spec.call(Object.keys(spec.arguments).map((name) => given[name] ?? null));
   const drawing = outcome.ok ? outcome.value.drawing() : null;
   if (!drawing) return '';
-  const pictures = widths.map((width) => `<div style="width:${width}px">${svgText(drawing)}</div>`);
+  const pictures = widths.map(
+    (width) => `<div class="drawing-frame" style="width:${width}px">${svgText(drawing)}</div>`,
+  );
   return `<h2>${spec.name}, ${says}</h2><div class="row">${pictures.join('')}</div>`;
 }

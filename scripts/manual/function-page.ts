@@ -18,13 +18,15 @@ export function functionPage(spec: AnyTradeFunction, drawing: string | null): st
     `Gives: ${spec.gives.label.toLowerCase()}${unitWords(spec)}.`,
     '## Arguments',
     argumentTable(spec),
-    ...(spec.formula ? ['## Rule', ...spec.formula.map((line) => `$$${line}$$`)] : []),
+    '## Rule',
+    // A fence, because between dollar signs Markdown would take the backslash from `\,` and `\_`.
+    ...spec.formula.map((line) => `\`\`\`math\n${line}\n\`\`\``),
     ...(example && worked ? ['## Worked example', ...exampleParts(spec, example, worked, drawing)] : []),
     ...otherExamples(spec),
     '## Cautions',
     ...cautionLines(worked),
     '## Where the figures come from',
-    sourceLines(spec, worked),
+    sourceLines(spec),
     `Also found as: ${spec.words.join(', ')}.`,
     '',
   ].join('\n\n');
@@ -99,9 +101,10 @@ function cautionLines(worked: Worked | null): readonly string[] {
   return [cautions.map(({ sentence: said }) => `- ${escaped(said)}`).join('\n')];
 }
 
-function sourceLines(spec: AnyTradeFunction, worked: Worked | null): string {
-  const ids = [...new Set([...spec.sources, ...(worked?.sources() ?? [])])];
-  return ids
+/** All that any example cites: which table a figure comes from may hang on what was given. */
+function sourceLines(spec: AnyTradeFunction): string {
+  const cited = spec.examples.flatMap((example) => workedExample(spec, example)?.sources() ?? []);
+  return [...new Set([...spec.sources, ...cited])]
     .map((id) => `- ${escaped(`${sources[id].title}: ${sources[id].place}`)} *(${sources[id].status})*`)
     .join('\n');
 }

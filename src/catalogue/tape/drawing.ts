@@ -28,7 +28,7 @@ export function tapeDrawing(length: Inches, rounded: Inches, denominator: number
       marks.push({
         type: 'outline',
         closed: false,
-        role: 'guide',
+        role: 'tape',
         points: [
           { x, y: edge },
           { x, y: edge - tall },
