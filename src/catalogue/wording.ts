@@ -111,7 +111,7 @@ export function wordTradeFault(fault: TradeFault): string {
     case 'too_few_gores':
       return `An elbow of ${figure(fault.angle)}° in ${sayCount(fault.pieces, 'piece')} would need a joint that turns more than 90°. Take ${fault.least} pieces or more.`;
     case 'tap_past_the_trunk':
-      return `The branch reaches ${sayValue(fault.reach, 'in')} from the middle of the trunk, past its wall at ${sayValue(fault.trunkRadius, 'in')}. Take a smaller branch, a larger trunk or less off centre; for a flat wall leave the trunk blank.`;
+      return `The branch reaches ${sayValue(fault.reach, 'in')} from the middle of the trunk, past its wall at ${sayValue(fault.trunkRadius, 'in')}. Take a smaller branch, a larger trunk or less off center; for a flat wall leave the trunk blank.`;
     case 'no_such_piece':
       return `There is no part ${fault.part} in this fitting; its pieces are ${sayList(fault.parts, 'and')}. Choose one of these.`;
     case 'mitre_too_sharp':

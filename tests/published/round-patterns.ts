@@ -189,13 +189,13 @@ export const roundPatternProofs: Readonly<Record<string, Proof>> = {
   EL7n: () => risePerInch(7),
   EL8: () => elbow(8, 12, 90, 5).joints,
   EL9: () => widths(elbow(8, 12, 90, 5)),
-  EL13: () => elbow(8, 12, 90, 5).centreline,
+  EL13: () => elbow(8, 12, 90, 5).centerline,
   EL14: () => elbow(8, 12, 90, 5).arc,
   EL15: () => widths(elbow(10, 10, 45, 3)),
   EL17: () => 144 * elbow(10, 10, 45, 3).surface,
   EL18: () => widths(elbow(6, 9, 90, 4)),
   EL19: () => 144 * elbow(6, 9, 90, 4).surface,
-  EL20: () => elbow(10, 15, 75, 4).mitre,
+  EL20: () => elbow(10, 15, 75, 4).miter,
   WT8: () => {
     const sheet = given(sheetOf('galvanized', 26, 'nominal'));
     return elbow(8, 12, 90, 5).surface * poundsPerSquareFoot(sheet.weight);

@@ -36,7 +36,7 @@ const answers = [
 
 export const blankCone = defineFunction({
   name: 'BLANK.CONE',
-  says: 'The flat sector of a round reducer on centre, or of a pointed cone.',
+  says: 'The flat sector of a round reducer on center, or of a pointed cone.',
   words: ['cone', 'reducer', 'increaser', 'taper', 'frustum', 'sector', 'concentric reducer', 'weather cap'],
   gives: { label: 'Cone', ...fittingGives },
   unitOf: fittingUnit,
@@ -172,7 +172,7 @@ export const blankCone = defineFunction({
     patternDrawing(
       made.small === 0
         ? `Cone of ${sayInches(made.large)}`
-        : `Reducer ${sayInches(made.large)} to ${sayInches(made.small)}, on centre`,
+        : `Reducer ${sayInches(made.large)} to ${sayInches(made.small)}, on center`,
       pieces,
     ),
   cautions: ({ pattern, made }) => [

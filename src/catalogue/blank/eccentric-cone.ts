@@ -27,7 +27,7 @@ import {
 
 export const blankEccentricCone = defineFunction({
   name: 'BLANK.ECCENTRIC',
-  says: 'The flat pattern of a round reducer off centre, or of a slanted pipe, by true lengths.',
+  says: 'The flat pattern of a round reducer off center, or of a slanted pipe, by true lengths.',
   words: [
     'eccentric reducer',
     'offset reducer',
@@ -172,7 +172,7 @@ export const blankEccentricCone = defineFunction({
   steps: (answer) => fittingSteps(answer),
   drawing: ({ pieces, offset }, given) =>
     patternDrawing(
-      `Reducer ${sayInches(given.first_diameter)} to ${sayInches(given.second_diameter)}, ${sayInches(offset)} off centre`,
+      `Reducer ${sayInches(given.first_diameter)} to ${sayInches(given.second_diameter)}, ${sayInches(offset)} off center`,
       pieces,
     ),
   cautions: ({ pattern }) => patternCautions(pattern),

@@ -31,7 +31,7 @@ const answers = [
   'heel',
   'rise',
   'girth',
-  'mitre',
+  'miter',
   'centerline',
   'surface',
 ] as const;
@@ -56,7 +56,7 @@ export const blankGore = defineFunction({
     'round elbow',
     'segmented elbow',
     'lobster back',
-    'mitre',
+    'miter',
     'ordinates',
     'throat',
     'heel',
@@ -94,14 +94,14 @@ export const blankGore = defineFunction({
         says: 'the radius to the middle of the duct',
         least: 1,
         most: 360,
-        why: 'a wider sweep is made as straight pipe with single mitres',
+        why: 'a wider sweep is made as straight pipe with single miters',
       }),
       null,
       '1 1/2 times the diameter (common practice, no source); some shops take 1 time',
     ),
     what: optional(
       choice(answers, {
-        says: `the ordinate (half width of a gore at a station), the throat, heel and rise of a gore, the girth, the mitre angle of a joint, the center line as made, the surface of the whole elbow, or the ${curveSays}`,
+        says: `the ordinate (half width of a gore at a station), the throat, heel and rise of a gore, the girth, the miter angle of a joint, the center line as made, the surface of the whole elbow, or the ${curveSays}`,
       }),
       'width',
       'sheets are sheared to width first',
@@ -140,7 +140,7 @@ export const blankGore = defineFunction({
     ...thicknessArguments,
   },
   formula: [
-    String.raw`\alpha = \frac{\mathrm{angle}}{2 (\mathrm{pieces} - 1)} \quad \text{(mitre)}`,
+    String.raw`\alpha = \frac{\mathrm{angle}}{2 (\mathrm{pieces} - 1)} \quad \text{(miter)}`,
     String.raw`y(p) = \left(\mathrm{radius} \mp \frac{D}{2} \cos p\right) \tan\alpha \quad \text{(half width; } - \text{ from a seam in the throat, } + \text{ from the heel)}`,
     String.raw`\text{rise} = D \tan\alpha, \quad \text{girth} = \pi D, \quad D = \mathrm{diameter} + c \times \mathrm{thickness}, \quad c = 1 \text{ (inside)},\ -1 \text{ (outside)},\ 0 \text{ (ignored)}`,
   ],
@@ -163,9 +163,9 @@ export const blankGore = defineFunction({
       }),
     );
     if (!made.ok) return made;
-    const { mitre, joints, throat, middle, heel, rise, girth, centreline, surface, ordinates, gores } =
+    const { miter, joints, throat, middle, heel, rise, girth, centerline, surface, ordinates, gores } =
       made.value;
-    const [d, r, a] = [diameter, radius, mitre].map((one) => figure(one, 4));
+    const [d, r, a] = [diameter, radius, miter].map((one) => figure(one, 4));
     const sign = given.seam_at === 'throat' ? '−' : '+';
     const asked = askFitting(
       {
@@ -174,10 +174,10 @@ export const blankGore = defineFunction({
         figures: [
           ...middleFigures([given.diameter], given),
           {
-            is: 'mitre',
-            label: 'Mitre angle',
+            is: 'miter',
+            label: 'Miter angle',
             sum: `${figure(given.angle, 4)} ÷ (2 × (${given.pieces} − 1)); joints at ${joints.map((one) => `${figure(one, 2)}°`).join(', ')}`,
-            value: mitre,
+            value: miter,
             unit: 'deg',
           },
           { is: 'girth', label: 'Girth', sum: `π × ${d}`, value: girth, unit: 'in' },
@@ -207,13 +207,13 @@ export const blankGore = defineFunction({
             is: 'centerline',
             label: 'Along the center line as made, collars left out',
             sum: `2 × (${given.pieces} − 1) × ${r} × tan ${a}°`,
-            value: centreline,
+            value: centerline,
             unit: 'in',
           },
           {
             is: 'surface',
             label: 'Surface of the elbow, without seams and collars',
-            sum: `π × ${d} × ${figure(centreline, 4)} ÷ 144`,
+            sum: `π × ${d} × ${figure(centerline, 4)} ÷ 144`,
             value: surface,
             unit: 'sqft',
           },
@@ -259,8 +259,8 @@ export const blankGore = defineFunction({
       source: 'geometry',
     },
     {
-      says: 'the mitre angle of each joint of a five-piece elbow, as the textbook steps it off',
-      given: { diameter: 8, angle: 90, pieces: 5, what: 'mitre' },
+      says: 'the miter angle of each joint of a five-piece elbow, as the textbook steps it off',
+      given: { diameter: 8, angle: 90, pieces: 5, what: 'miter' },
       gives: 11.25,
       tolerance: 0.000001,
       source: 'drafting-textbook-1921',

@@ -118,7 +118,7 @@ export function sayOrdinate(length: Inches): string {
   return whole < 0 ? `−${sayInches(inches(-whole))}` : sayInches(whole);
 }
 
-const byDegrees = ['angle', 'mitre'];
+const byDegrees = ['angle', 'miter'];
 const byArea = ['area', 'surface'];
 
 export const fittingGives = { unit: 'in', orUnits: ['sqft', 'deg'] } as const;

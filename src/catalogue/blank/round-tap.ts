@@ -34,7 +34,7 @@ export const tapArguments = {
       why: 'the wall of a 10 ft trunk is not farther out',
     }),
     0,
-    'most taps stand on centre',
+    'most taps stand on center',
   ),
 } as const;
 

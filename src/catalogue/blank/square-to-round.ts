@@ -34,12 +34,12 @@ const offsetArgument = (says: string) =>
       why: 'an offset of more than 10 ft is a run of duct, not a fitting',
     }),
     0,
-    'most are made on centre (common practice, no source)',
+    'most are made on center (common practice, no source)',
   );
 
 export const blankSquareToRound = defineFunction({
   name: 'BLANK.SQUARETOROUND',
-  says: 'The flat pattern of a square or rectangle to round, on centre or off, by true lengths.',
+  says: 'The flat pattern of a square or rectangle to round, on center or off, by true lengths.',
   words: [
     'square to round',
     'rectangle to round',
@@ -146,9 +146,9 @@ export const blankSquareToRound = defineFunction({
   result: ({ asked }) => asked,
   steps: (answer) => fittingSteps(answer),
   drawing: ({ pieces }, given) => {
-    const isCentred = given.offset_across === 0 && given.offset_back === 0;
+    const isCentered = given.offset_across === 0 && given.offset_back === 0;
     return patternDrawing(
-      `${sayInches(given.width)} × ${sayInches(given.depth)} to ${sayInches(given.diameter)} round, ${isCentred ? 'on centre' : 'off centre'}`,
+      `${sayInches(given.width)} × ${sayInches(given.depth)} to ${sayInches(given.diameter)} round, ${isCentered ? 'on center' : 'off center'}`,
       pieces,
     );
   },

@@ -22,7 +22,7 @@ import { markFromTheBranch, sayTrunk, tapArguments, tapDivisions, tapFormulas } 
 
 export const blankTapEnd = defineFunction({
   name: 'BLANK.TAPEND',
-  says: 'The flat blank of a round branch, cut to sit on its trunk at any angle, on centre or off.',
+  says: 'The flat blank of a round branch, cut to sit on its trunk at any angle, on center or off.',
   words: ['tap', 'branch', 'saddle', 'takeoff', 'collar', 'tee', 'lateral', 'wye', 'fish mouth', 'ordinates'],
   gives: { label: 'Branch', ...fittingGives },
   unitOf: fittingUnit,

@@ -26,7 +26,7 @@ import {
 
 export const blankTapHole = defineFunction({
   name: 'BLANK.TAPHOLE',
-  says: 'The hole in a trunk for a round branch at any angle, on centre or off, as it lies on the flat sheet.',
+  says: 'The hole in a trunk for a round branch at any angle, on center or off, as it lies on the flat sheet.',
   words: ['tap', 'hole', 'saddle', 'branch', 'takeoff', 'tee', 'lateral', 'wye', 'opening', 'ordinates'],
   gives: { label: 'Hole', ...fittingGives },
   unitOf: fittingUnit,
@@ -112,7 +112,7 @@ export const blankTapHole = defineFunction({
       source: 'geometry',
     },
     {
-      says: 'a 6 in branch 4 in off centre of a 14 in trunk: its outer side, round the trunk',
+      says: 'a 6 in branch 4 in off center of a 14 in trunk: its outer side, round the trunk',
       given: { branch: 6, trunk: 14, offset: 4, what: 'around', station: 4, divisions: 12 },
       gives: 10.9956,
       tolerance: 0.0001,

@@ -30,7 +30,7 @@ export interface GoredElbowSizes {
 
 export interface GoredElbow {
   /** Between a square cut and a joint, in degrees; a joint turns the duct by twice that. */
-  readonly mitre: number;
+  readonly miter: number;
   /** From the straight end to each joint, in degrees. */
   readonly joints: readonly number[];
   /** Half widths of a gore: shortest, at the middle of the duct, longest. */
@@ -43,7 +43,7 @@ export interface GoredElbow {
   /** Half widths by station, from the left edge. */
   readonly ordinates: readonly Inches[];
   /** Along the middle of the duct as made, and along the smooth arc. */
-  readonly centreline: Inches;
+  readonly centerline: Inches;
   readonly arc: Inches;
   /** All gores without seams and collars. */
   readonly surface: SquareFeet;
@@ -59,27 +59,27 @@ export function goredElbow(sizes: GoredElbowSizes): Outcome<GoredElbow, TradeFau
   if (radius < diameter / 2) {
     return failed({ code: 'radius_inside_elbow', radius, least: inches(diameter / 2) });
   }
-  const mitre = angle / (2 * (pieces - 1));
-  const slope = Math.tan((mitre * Math.PI) / 180);
+  const miter = angle / (2 * (pieces - 1));
+  const slope = Math.tan((miter * Math.PI) / 180);
   const towards = sizes.seamAt === 'throat' ? -1 : 1;
   const ordinatesIn = (parts: number): readonly Inches[] =>
     Array.from({ length: parts + 1 }, (_, index) =>
       inches((radius + ((towards * diameter) / 2) * Math.cos(turnAt(index + 1, parts))) * slope),
     );
   const girth = Math.PI * diameter;
-  const centreline = 2 * (pieces - 1) * radius * slope;
+  const centerline = 2 * (pieces - 1) * radius * slope;
   return done({
-    mitre,
-    joints: Array.from({ length: pieces - 1 }, (_, index) => mitre * (2 * index + 1)),
+    miter,
+    joints: Array.from({ length: pieces - 1 }, (_, index) => miter * (2 * index + 1)),
     throat: inches((radius - diameter / 2) * slope),
     middle: inches(radius * slope),
     heel: inches((radius + diameter / 2) * slope),
     rise: inches(diameter * slope),
     girth: inches(girth),
     ordinates: ordinatesIn(divisions),
-    centreline: inches(centreline),
+    centerline: inches(centerline),
     arc: inches((radius * angle * Math.PI) / 180),
-    surface: squareFeetFromSquareInches(girth * centreline),
+    surface: squareFeetFromSquareInches(girth * centerline),
     gores: goresOf(sizes, ordinatesIn(curveDivisions), girth),
   });
 }

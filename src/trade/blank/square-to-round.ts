@@ -48,7 +48,7 @@ export interface SquareToRound {
   readonly blanks: readonly Piece[];
 }
 
-/** Square or rectangle to round, centred or offset, the ends level: a flat triangle on each side and a cone on each corner,
+/** Square or rectangle to round, centered or offset, the ends level: a flat triangle on each side and a cone on each corner,
  *  by triangles. In inches and degrees; the sheet as thin. Faults: `too_few_divisions`. Source: geometry. */
 export function squareToRound(sizes: SquareToRoundSizes): Outcome<SquareToRound, TradeFault> {
   const step = stepOf(sizes.diameter / 2, sizes.divisions, sizes.stepped);

@@ -110,7 +110,7 @@ it('by chords the area is that of the flat panels in space', () => {
   );
 });
 
-it('on centre it comes to the exact sector', () => {
+it('on center it comes to the exact sector', () => {
   const sizes = { ...twelveToEight, offset: inches(0), divisions: 96 };
   const exact = cone({ ...sizes, pieces: 1, largeEnd: inches(0), smallEnd: inches(0) });
   const one = made(sizes);

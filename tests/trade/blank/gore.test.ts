@@ -37,11 +37,11 @@ const anyElbow = fc
 
 const sideOf = (piece: Piece, name: string) => piece.sides.find((side) => side.is.startsWith(name));
 
-it('each edge of a gore, rolled up, lies flat in the plane of its mitre through the centre of the turn', () => {
+it('each edge of a gore, rolled up, lies flat in the plane of its miter through the centre of the turn', () => {
   fc.assert(
     fc.property(anyElbow, (sizes) => {
-      const { ordinates, mitre } = made(sizes);
-      const slope = Math.tan((mitre * Math.PI) / 180);
+      const { ordinates, miter } = made(sizes);
+      const slope = Math.tan((miter * Math.PI) / 180);
       for (const [index, ordinate] of ordinates.entries()) {
         const turn = (2 * Math.PI * index) / (ordinates.length - 1);
         const outward = (sizes.seamAt === 'throat' ? -1 : 1) * (sizes.diameter / 2) * Math.cos(turn);
@@ -69,11 +69,11 @@ it('edges that meet are equally long, and the straight ends go once round', () =
   );
 });
 
-it('the mitre is an ellipse: its edge is as long as an ellipse of those axes', () => {
-  const { gores, mitre } = made({ ...eight, pieces: 2, angle: 90 });
+it('the miter is an ellipse: its edge is as long as an ellipse of those axes', () => {
+  const { gores, miter } = made({ ...eight, pieces: 2, angle: 90 });
   const [first] = gores;
   const edge = first && sideOf(first, 'joint');
-  const [a, b] = [4 / Math.cos((mitre * Math.PI) / 180), 4];
+  const [a, b] = [4 / Math.cos((miter * Math.PI) / 180), 4];
   // Once round an ellipse by its midpoint sum, which is exact to many digits for a smooth closed curve.
   const parts = 5000;
   const around = Array.from({ length: parts }, (_, index) => {
@@ -105,8 +105,8 @@ it('there are as many gores as pieces, and two of them are ends', () => {
 
 it('more gores come nearer to the smooth arc, and never under it', () => {
   const misses = [3, 4, 5, 8, 20].map((pieces) => {
-    const { centreline, arc } = made({ ...eight, pieces });
-    return centreline - arc;
+    const { centerline, arc } = made({ ...eight, pieces });
+    return centerline - arc;
   });
   expect([...misses].sort((a, b) => b - a)).toEqual(misses);
   expect(Math.min(...misses)).toBeGreaterThan(0);

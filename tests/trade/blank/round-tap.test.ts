@@ -19,7 +19,7 @@ function made(sizes: RoundTapSizes): RoundTap {
   return outcome.value;
 }
 
-/** Branch and off centre as shares of what the trunk allows; now and then as large as the trunk. */
+/** Branch and off center as shares of what the trunk allows; now and then as large as the trunk. */
 const anyTap = fc
   .record({
     trunk: double(4, 120),
@@ -164,7 +164,7 @@ it('a trunk grows towards a flat wall', () => {
   expect(areaWithin(netOutline(round))).toBeCloseTo(areaWithin(netOutline(flat)), 5);
 });
 
-it('off centre to the one side is the mirror of the other', () => {
+it('off center to the one side is the mirror of the other', () => {
   const [left, right] = [-1.5, 1.5].map((offset) =>
     made({ ...eightInTwelve, angle: 50, offset: inches(offset) }),
   );

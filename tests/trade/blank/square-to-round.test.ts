@@ -125,7 +125,7 @@ it('every line across the flat is as long as between its two points in space', (
   }
 });
 
-it('on centre all four corners are alike, and shifted to one side they are alike in pairs', () => {
+it('on center all four corners are alike, and shifted to one side they are alike in pairs', () => {
   const first = ({ corners }: SquareToRound) => corners.map((corner) => corner.turn);
   for (const turn of first(made(twelve))) expect(turn).toBeCloseTo(first(made(twelve))[0] ?? 0, 9);
   const [a, b, c, d] = first(made({ ...twelve, offsetAcross: inches(3) }));
