@@ -141,7 +141,7 @@ export const blankGore = defineFunction({
   },
   formula: [
     String.raw`\alpha = \frac{\mathrm{angle}}{2 (\mathrm{pieces} - 1)} \quad \text{(miter)}`,
-    String.raw`y(p) = \left(\mathrm{radius} \mp \frac{D}{2} \cos p\right) \tan\alpha \quad \text{(half width; } - \text{ from a seam in the throat, } + \text{ from the heel)}`,
+    String.raw`y(p) = \left(\mathrm{radius} \mp \frac{D}{2} \cos p\right) \tan\alpha \quad \text{half width: } - \text{ from a seam in the throat, } + \text{ from the heel}`,
     String.raw`\text{rise} = D \tan\alpha, \quad \text{girth} = \pi D, \quad D = \mathrm{diameter} + c \times \mathrm{thickness}, \quad c = 1 \text{ (inside)},\ -1 \text{ (outside)},\ 0 \text{ (ignored)}`,
   ],
   work: (given) => {
