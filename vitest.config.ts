@@ -10,6 +10,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          setupFiles: 'tests/fixed-seed.ts',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/bench/**'],
         },

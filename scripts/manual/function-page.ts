@@ -38,8 +38,8 @@ function callLine({ name, arguments: args }: AnyTradeFunction): string {
 }
 
 function unitWords({ gives }: AnyTradeFunction): string {
-  const { label, says } = units[gives.unit];
-  return label === '' ? '' : ` (${says})`;
+  const asked = [gives.unit, ...(gives.orUnits ?? [])].filter((unit) => units[unit].label !== '');
+  return asked.length === 0 ? '' : ` (${asked.map((unit) => units[unit].says).join(', or ')})`;
 }
 
 function argumentTable(spec: AnyTradeFunction): string {
