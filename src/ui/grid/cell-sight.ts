@@ -1,59 +1,38 @@
-import type { CellAddress, CellRange } from '../../base/address.ts';
-import { isInRange, sameAddress } from '../../base/address.ts';
+import type { CellAddress } from '../../base/address.ts';
 import type { CellValue } from '../../base/value.ts';
 import { cellAt } from '../../workbook/cells.ts';
 import type { Cell, Sheet } from '../../workbook/document.ts';
 import { shownValue } from '../../workbook/standing.ts';
 import type { Values } from '../../workbook/values.ts';
-import { isOneCell } from './selection.ts';
+import { type CellMarks, marksOf, type SheetMarks, sameMarks } from './cell-marks.ts';
 
-/** What the grid is showing: one sheet with its values, where the person is, and what that cell comes from. */
-export interface SheetSight {
+/** What the grid is showing: one sheet with its values, and what is marked on it. */
+export interface SheetSight extends SheetMarks {
   readonly sheet: Sheet;
   readonly values: Values;
-  readonly selected: CellAddress;
-  readonly marked: readonly CellRange[];
-  /** What is selected around the cell where the person is; that cell alone, most of the time. */
-  readonly range: CellRange;
-  /** Cells with a dashed line around them: those cut out and not yet put in, or those that a pull would fill. */
-  readonly outlined: CellRange | null;
 }
 
 /** Everything that decides how one cell of the grid looks. */
-export interface CellSight {
+export interface CellSight extends CellMarks {
   readonly address: CellAddress;
   readonly sheet: Sheet;
   /** Of the whole workbook; what names the row may be figured. */
   readonly values: Values;
   readonly cell: Cell | null;
   readonly value: CellValue;
-  /** Where the person is. */
-  readonly isHere: boolean;
-  readonly isSelected: boolean;
-  readonly isMarked: boolean;
-  /** Which sides of a selection of several cells run along this one: `top left`. Null off such a selection. */
-  readonly rim: string | null;
-  readonly outline: string | null;
-  /** Whether the corner to fill from is here. */
-  readonly isCorner: boolean;
   readonly isInHeadingRow: boolean;
 }
 
 export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
-  const { sheet, values, selected, marked, range, outlined } = sight;
+  const { sheet, values } = sight;
   const cell = cellAt(sheet, address);
   return {
+    ...marksOf(sight, address),
     address,
     sheet,
     values,
     cell,
     value: shownValue(sheet, address, cell, values),
-    isHere: sameAddress(address, selected),
-    isSelected: isInRange(address, range),
-    rim: isOneCell(range) ? null : rimOf(address, range),
-    outline: outlined ? rimOf(address, outlined) : null,
-    isCorner: sameAddress(address, range.to),
-    isMarked: marked.some((range) => isInRange(address, range)),
     isInHeadingRow: hasHeading(sheet, address.row),
   };
 }
@@ -63,25 +42,9 @@ export function sameSight(one: CellSight, other: CellSight): boolean {
   return (
     one.cell === other.cell &&
     one.value === other.value &&
-    one.isHere === other.isHere &&
-    one.isSelected === other.isSelected &&
-    one.rim === other.rim &&
-    one.outline === other.outline &&
-    one.isCorner === other.isCorner &&
-    one.isMarked === other.isMarked &&
-    one.isInHeadingRow === other.isInHeadingRow
+    one.isInHeadingRow === other.isInHeadingRow &&
+    sameMarks(one, other)
   );
-}
-
-function rimOf(address: CellAddress, range: CellRange): string | null {
-  if (!isInRange(address, range)) return null;
-  const sides = [
-    address.row === range.from.row && 'top',
-    address.row === range.to.row && 'bottom',
-    address.column === range.from.column && 'left',
-    address.column === range.to.column && 'right',
-  ];
-  return sides.filter(Boolean).join(' ');
 }
 
 export function hasHeading(sheet: Sheet, row: number): boolean {

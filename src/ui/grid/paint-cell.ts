@@ -4,6 +4,7 @@ import { cellAt } from '../../workbook/cells.ts';
 import { readCheck, type Verdict } from '../../workbook/check.ts';
 import type { Cell, Sheet } from '../../workbook/document.ts';
 import { type Shown, showValue } from '../../workbook/show.ts';
+import { mark, paintMarks } from './cell-marks.ts';
 import { cellName, mustBeFilled } from './cell-name.ts';
 import type { CellSight } from './cell-sight.ts';
 
@@ -20,13 +21,6 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   mark(element, 'headingRow', sight.isInHeadingRow);
   mark(element, 'says', verdict?.verdict ?? (shown.type === 'fault' ? 'fault' : fills ? 'fill' : false));
   mark(element, 'right', isRight(sight, shown));
-  mark(element, 'marked', sight.isMarked);
-  mark(element, 'here', sight.isHere);
-  mark(element, 'rim', sight.rim ?? false);
-  mark(element, 'outline', sight.outline ?? false);
-  element.setAttribute('aria-selected', String(sight.isSelected));
-  // One stop for the Tab key: where the person is.
-  element.tabIndex = sight.isHere ? 0 : -1;
 
   const words = document.createElement('span');
   words.className = 'sheet-cell-words';
@@ -39,14 +33,8 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   const piece = document.createElement('span');
   piece.className = 'sheet-cell';
   piece.append(small('visually-hidden', cellName(sight)), words);
-  // Pulled to fill the cells beside a selection. Keys do the same, so there is nothing in it to be read out.
-  if (sight.isCorner) piece.append(small('fill-corner', ''));
+  paintMarks(element, piece, sight);
   return piece;
-}
-
-function mark(element: HTMLElement, name: string, value: string | boolean): void {
-  if (value === false) delete element.dataset[name];
-  else element.dataset[name] = value === true ? '' : value;
 }
 
 function valueWords(shown: Shown): readonly (Node | string)[] {

@@ -13,7 +13,8 @@ import {
 import { type CellAddress, columnName, sameAddress } from '../../base/address.ts';
 import { extentOf } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
-import { cellElement, columnId } from './cell-place.ts';
+import { marksOf, paintMarks, sameMarks } from './cell-marks.ts';
+import { addressOf, cellElement, columnId } from './cell-place.ts';
 import { type CellSight, hasHeading, type SheetSight, sameSight, sightOf } from './cell-sight.ts';
 import { paintCell } from './paint-cell.ts';
 import { usedPart } from './selection.ts';
@@ -124,6 +125,17 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
     }
   }
 
+  function refresh(before: Sheet): void {
+    const stale = rowsWithNewNames(before, sight.sheet);
+    if (stale === 'all') {
+      api.refreshCells({ force: true });
+      return;
+    }
+    const rowNodes = stale.flatMap((row) => api.getRowNode(String(row)) ?? []);
+    if (rowNodes.length > 0) api.refreshCells({ rowNodes, force: true });
+    api.refreshCells();
+  }
+
   function reveal({ row, column }: CellAddress): void {
     api.ensureIndexVisible(row);
     api.ensureColumnVisible(columnId(column));
@@ -140,13 +152,9 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
       const before = sight;
       sight = next;
       widen();
-      const stale = rowsWithNewNames(before.sheet, next.sheet);
-      if (stale === 'all') api.refreshCells({ force: true });
-      else {
-        const rowNodes = stale.flatMap((row) => api.getRowNode(String(row)) ?? []);
-        if (rowNodes.length > 0) api.refreshCells({ rowNodes, force: true });
-        api.refreshCells();
-      }
+      if (next.sheet !== before.sheet || next.values !== before.values) refresh(before.sheet);
+      // A moved selection touches nothing else, so it is painted without the table's own, slower way.
+      markAnew(host, before, next);
       if (!sameAddress(before.selected, next.selected)) reveal(next.selected);
     },
     reveal,
@@ -170,6 +178,17 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
     },
     destroy: () => api.destroy(),
   };
+}
+
+/** Only cells whose marks differ are touched; those out of sight get theirs when they come into it. */
+function markAnew(host: HTMLElement, before: SheetSight, next: SheetSight): void {
+  for (const piece of host.querySelectorAll('.sheet-cell')) {
+    const element = piece.closest<HTMLElement>('[col-id]');
+    const address = addressOf(piece);
+    if (!element || !address) continue;
+    const marks = marksOf(next, address);
+    if (!sameMarks(marksOf(before, address), marks)) paintMarks(element, piece, marks);
+  }
 }
 
 /** A cell is also called by its heading and by the first words in its row, so a new one of those renames its neighbours. */

@@ -1,0 +1,79 @@
+import { type CellAddress, type CellRange, isInRange, sameAddress } from '../../base/address.ts';
+import { isOneCell } from './selection.ts';
+
+/** What is marked on the sheet, apart from what stands in its cells. */
+export interface SheetMarks {
+  /** Where the person is. */
+  readonly selected: CellAddress;
+  /** What is selected around that cell; the cell alone, most of the time. */
+  readonly range: CellRange;
+  /** Cells that the selected one comes from. */
+  readonly marked: readonly CellRange[];
+  /** Cells with a dashed line around them: those cut out and not yet put in, or those that a pull would fill. */
+  readonly outlined: CellRange | null;
+}
+
+/** How one cell is marked. */
+export interface CellMarks {
+  readonly isHere: boolean;
+  readonly isSelected: boolean;
+  readonly isMarked: boolean;
+  /** Which sides of a selection of several cells run along this one: `top left`. Null off such a selection. */
+  readonly rim: string | null;
+  readonly outline: string | null;
+  /** Whether the corner to fill from is here. */
+  readonly isCorner: boolean;
+}
+
+export function marksOf({ selected, range, marked, outlined }: SheetMarks, address: CellAddress): CellMarks {
+  return {
+    isHere: sameAddress(address, selected),
+    isSelected: isInRange(address, range),
+    isMarked: marked.some((one) => isInRange(address, one)),
+    rim: isOneCell(range) ? null : rimOf(address, range),
+    outline: outlined ? rimOf(address, outlined) : null,
+    isCorner: sameAddress(address, range.to),
+  };
+}
+
+export function sameMarks(one: CellMarks, other: CellMarks): boolean {
+  const keys = ['isHere', 'isSelected', 'isMarked', 'rim', 'outline', 'isCorner'] as const;
+  return keys.every((key) => one[key] === other[key]);
+}
+
+/** Puts the marks onto a cell of the grid and onto the piece inside it, over those that were there. */
+export function paintMarks(element: HTMLElement, piece: Element, marks: CellMarks): void {
+  mark(element, 'here', marks.isHere);
+  mark(element, 'marked', marks.isMarked);
+  mark(element, 'rim', marks.rim ?? false);
+  mark(element, 'outline', marks.outline ?? false);
+  element.setAttribute('aria-selected', String(marks.isSelected));
+  // One stop for the Tab key: where the person is.
+  element.tabIndex = marks.isHere ? 0 : -1;
+  const corner = piece.querySelector('.fill-corner');
+  if (marks.isCorner && !corner) piece.append(fillCorner());
+  else if (!marks.isCorner) corner?.remove();
+}
+
+export function mark(element: HTMLElement, name: string, value: string | boolean): void {
+  if (value === false) delete element.dataset[name];
+  else element.dataset[name] = value === true ? '' : value;
+}
+
+/** Pulled to fill the cells beside a selection. Keys do the same, so there is nothing in it to be read out. */
+function fillCorner(): HTMLElement {
+  const corner = document.createElement('span');
+  corner.className = 'fill-corner';
+  return corner;
+}
+
+function rimOf(address: CellAddress, range: CellRange): string | null {
+  if (!isInRange(address, range)) return null;
+  const sides = [
+    address.row === range.from.row && 'top',
+    address.row === range.to.row && 'bottom',
+    address.column === range.from.column && 'left',
+    address.column === range.to.column && 'right',
+  ];
+  return sides.filter(Boolean).join(' ');
+}
