@@ -44,7 +44,7 @@ export interface TradeFunction<A extends Arguments = Arguments, W = unknown> {
   readonly unitOf?: (given: Given<A>) => Unit;
   readonly arguments: A;
   /** The rule in mathematics, one formula a line, in TeX with the arguments by name. */
-  readonly formula?: readonly string[];
+  readonly formula: readonly string[];
   /** The maths: every intermediate quantity by name, or a fault. */
   readonly work: (given: Given<A>) => Outcome<W, CallFault>;
   readonly result: (working: W) => number | string;

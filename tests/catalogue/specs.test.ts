@@ -27,6 +27,15 @@ function workedExample(spec: AnyTradeFunction, example: FunctionExample) {
 const isSentence = (text: string) =>
   /^[A-Z“0-9].*[.!?”]$/u.test(text) && !/undefined|null|NaN|Infinity|\[object| {2}/.test(text);
 
+/** A formula as plain words: names without their escapes, in lower case. */
+const wordsOf = (line: string) => line.replaceAll('\\_', '_').toLowerCase();
+
+/** Takes the pairs away from the inside out; what is left has no partner. */
+function unpaired(brackets: string): string {
+  const fewer = brackets.replace(/\(\)|\{\}/g, '');
+  return fewer === brackets ? brackets : unpaired(fewer);
+}
+
 it('no two functions share a name, whatever the case', () => {
   const names = tradeFunctions.map((spec) => spec.name.toUpperCase());
   expect(new Set(names).size).toBe(names.length);
@@ -53,6 +62,23 @@ describe.each(tradeFunctions.map((spec) => [spec.name, spec] as const))('%s', (_
       expect(argument.says.length, name).toBeGreaterThan(8);
       expect(argument.allows.length, name).toBeGreaterThan(2);
       if (argument.usual) expect(argument.usual.why.length, name).toBeGreaterThan(8);
+    }
+  });
+
+  it('has its rule in mathematics, with brackets in pairs and every number that must be given by name', () => {
+    expect(spec.formula.length).toBeGreaterThanOrEqual(1);
+    for (const line of spec.formula) {
+      // Each kind by itself: a bracket may open in one \text{…} and close in the next.
+      expect(unpaired(line.replace(/\\[{}]|[^{}]/g, '')), line).toBe('');
+      expect(unpaired(line.replace(/[^()]/g, '')), line).toBe('');
+      expect(line.split('\\left').length, line).toBe(line.split('\\right').length);
+      expect(line).not.toMatch(/undefined|NaN|\n|\$/);
+    }
+    const rule = spec.formula.map(wordsOf).join('\n');
+    for (const [name, { range, usual }] of argumentsOf(spec)) {
+      if (!range || usual) continue;
+      const written = new RegExp(`(?<![a-z_])${name.replaceAll('_', '[_ ]')}(?![a-z_])`);
+      expect(rule, name).toMatch(written);
     }
   });
 

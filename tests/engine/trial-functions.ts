@@ -7,7 +7,7 @@ import { numberColumn, table } from '../../src/catalogue/table.ts';
 const side = (says: string) =>
   quantity('in', { says, least: 1, most: 120, why: 'a larger panel does not fit the trial bench' });
 
-const shared = { words: [], sources: [], examples: [] } as const;
+const shared = { words: [], formula: [], sources: [], examples: [] } as const;
 
 /** Area of a panel, a share more for waste. */
 export const panel = defineFunction({
