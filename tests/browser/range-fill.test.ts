@@ -30,6 +30,21 @@ test('a pull that ends where it began fills nothing', async () => {
   expect(await page.locator('[data-outline]').count()).toBe(0);
 });
 
+test('Escape gives a pull up, and nothing is filled', async () => {
+  const { page, cell, keys } = await openRanges();
+  await cell('C2').click();
+  const end = await cell('C5').boundingBox();
+  if (!end) throw new Error('C5 is not on the page.');
+  await page.locator('.fill-corner').hover();
+  await page.mouse.down();
+  await page.mouse.move(end.x + 5, end.y + 5);
+  expect(await page.locator('[data-outline]').count()).toBe(4);
+  await keys('Escape');
+  expect(await page.locator('[data-outline]').count()).toBe(0);
+  await page.mouse.up();
+  expect(await page.getByRole('button', { name: /^Undo/ }).getAttribute('aria-disabled')).toBe('true');
+});
+
 test('Ctrl+D fills down and Ctrl+R to the right, a single cell from its neighbour', async () => {
   const { cell, words, keys, selection, drag } = await openRanges();
   await drag(cell('B2'), cell('C4'));

@@ -57,6 +57,20 @@ test('a row is selected whole by its number, a column by its letter, more of the
   expect(await selection()).toBe('A1 to F3, 18 cells');
 });
 
+test('a press beside the last column selects nothing', async () => {
+  const { page, cell, here, selection } = await openRanges();
+  const [row, table] = [
+    await cell('A2').boundingBox(),
+    await page.locator('.sheet-grid-table').boundingBox(),
+  ];
+  const last = await page.locator('[row-index="1"] [col-id]').last().boundingBox();
+  if (!row || !table || !last) throw new Error('The sheet is not on the page.');
+  const beside = (last.x + last.width + table.x + table.width) / 2;
+  await page.mouse.click(beside, row.y + 10);
+  expect(await selection()).toBe('');
+  expect(await here()).toBe('B2');
+});
+
 test('Delete empties every selected cell and is taken back at once', async () => {
   const { page, cell, words, keys, drag } = await openRanges();
   await drag(cell('B2'), cell('C3'));

@@ -12,12 +12,22 @@ export function addressOf(target: EventTarget | null): CellAddress | null {
   return row === null || column === null ? null : { row, column };
 }
 
+/** A row or a column as its number or its letter stands for it. */
+export interface SheetLine {
+  readonly axis: Axis;
+  readonly at: number;
+}
+
 /** Which whole row or column an element stands for: a row number or a column letter; null for anything else. */
-export function lineOf(target: EventTarget | null): { readonly axis: Axis; readonly at: number } | null {
+export function lineOf(target: EventTarget | null): SheetLine | null {
   const row = rowOf(target);
   const column = columnOf(target);
-  if (row !== null && column === null) return { axis: 'row', at: row };
+  if (row !== null && isWithin(target, '[col-id="row"]')) return { axis: 'row', at: row };
   return row === null && column !== null ? { axis: 'column', at: column } : null;
+}
+
+export function isWithin(target: EventTarget | null, selector: string): boolean {
+  return target instanceof Element && target.closest(selector) !== null;
 }
 
 export function rowOf(target: EventTarget | null): number | null {

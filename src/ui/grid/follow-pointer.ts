@@ -22,7 +22,8 @@ export function followPointer({
   readonly cellArea: () => DOMRect;
   /** Told each cell that the pointer comes to; it has to be scrolled into view. */
   readonly onPlace: (place: CellAddress) => void;
-  readonly onEnd: () => void;
+  /** False where it was not let go, but given up with Escape or lost. */
+  readonly onEnd: (isLetGo: boolean) => void;
 }): void {
   let last = start;
   let pointer: { readonly x: number; readonly y: number } | null = null;
@@ -59,17 +60,22 @@ export function followPointer({
     },
     options,
   );
-  for (const end of ['pointerup', 'pointercancel', 'mouseup', 'blur']) {
-    window.addEventListener(
-      end,
-      () => {
-        listening.abort();
-        clearInterval(steps);
-        onEnd();
-      },
-      options,
-    );
+  function end(isLetGo: boolean): void {
+    listening.abort();
+    clearInterval(steps);
+    onEnd(isLetGo);
   }
+  for (const up of ['pointerup', 'mouseup']) window.addEventListener(up, () => end(true), options);
+  for (const lost of ['pointercancel', 'blur']) window.addEventListener(lost, () => end(false), options);
+  window.addEventListener(
+    'keydown',
+    (event) => {
+      if (event.key !== 'Escape') return;
+      event.stopPropagation();
+      end(false);
+    },
+    { ...options, capture: true },
+  );
 }
 
 /** By how many lines to go on; none between the edges. */

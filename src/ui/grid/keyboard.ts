@@ -1,6 +1,8 @@
 import type { Axis, CellAddress } from '../../base/address.ts';
-import { type Direction, nextTo } from './filled-edge.ts';
-import type { Selection } from './selection.ts';
+import { extentOf } from '../../workbook/cells.ts';
+import type { Sheet } from '../../workbook/document.ts';
+import { type Direction, filledEdge, nextTo } from './filled-edge.ts';
+import { lastPlace, type Selection } from './selection.ts';
 
 /** What a key means while the grid, not an editor, has the focus. */
 export type KeyWish =
@@ -39,6 +41,28 @@ export interface Reach {
   /** The last place that a workbook can hold. */
   readonly last: CellAddress;
   readonly rowsPerPage: number;
+}
+
+/** A key that types a character on some keyboards only with AltGr arrives as Ctrl and Alt. */
+export function plainKey(event: Key & { readonly getModifierState: (name: 'AltGraph') => boolean }): Key {
+  const { key, shiftKey, ctrlKey, metaKey, altKey } = event;
+  return event.getModifierState('AltGraph')
+    ? { key, shiftKey, ctrlKey: false, metaKey, altKey: false }
+    : { key, shiftKey, ctrlKey, metaKey, altKey };
+}
+
+export function reachOf(sheet: Sheet, rowsPerPage: number): Reach {
+  return {
+    lastUsed: extentOf(sheet).to,
+    lastInRow: (row) =>
+      Math.max(
+        0,
+        (sheet.rows[row] ?? []).findLastIndex((cell) => cell !== null),
+      ),
+    edge: (from, direction) => filledEdge(sheet, from, direction),
+    last: lastPlace,
+    rowsPerPage,
+  };
 }
 
 /** Reads a key pressed on a cell; null where it is nothing to the grid and belongs to the page. */

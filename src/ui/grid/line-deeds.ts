@@ -1,6 +1,6 @@
 import type { Axis, CellRange } from '../../base/address.ts';
 import type { LinesCommand } from '../../workbook/command/lines.ts';
-import { linesWords } from './selection.ts';
+import { isWhole, linesWords } from './selection.ts';
 
 /** Something that can be done to whole rows or columns, as the person reads it. */
 export interface LineDeed {
@@ -23,5 +23,13 @@ export function lineDeeds(sheet: string, { from, to }: CellRange, axis: Axis): r
       says: `Take out ${linesWords(axis, from[axis], to[axis])}`,
       command: { type: 'remove_lines', sheet, axis, at: from[axis], count },
     },
+  ];
+}
+
+/** What a menu offers on a range: deeds on its rows and on its columns, for whole rows or columns only their own. */
+export function lineDeedGroups(sheet: string, range: CellRange): readonly (readonly LineDeed[])[] {
+  return [
+    ...(isWhole(range, 'column') ? [] : [lineDeeds(sheet, range, 'row')]),
+    ...(isWhole(range, 'row') ? [] : [lineDeeds(sheet, range, 'column')]),
   ];
 }

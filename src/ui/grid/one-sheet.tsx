@@ -7,32 +7,30 @@ import {
   useRef,
   useState,
 } from 'react';
-import { type Axis, type CellAddress, type CellRange, isInRange, sameAddress } from '../../base/address.ts';
+import { type CellAddress, type CellRange, isInRange, sameAddress } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { extentOf } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import type { Carried } from './carried.ts';
 import { CellEditor, type Onward } from './cell-editor.tsx';
-import { addressOf, cellElement, lineOf } from './cell-place.ts';
+import { addressOf, cellElement, isWithin, lineOf } from './cell-place.ts';
 import { beginDraft, type Draft } from './draft.ts';
-import { pulledTo } from './fill-target.ts';
-import { filledEdge, nextTo } from './filled-edge.ts';
-import { followPointer } from './follow-pointer.ts';
-import { type Key, type KeyWish, type Reach, readKey, within } from './keyboard.ts';
-import { type LineDeed, lineDeeds } from './line-deeds.ts';
+import { nextTo } from './filled-edge.ts';
+import { type KeyWish, plainKey, reachOf, readKey, within } from './keyboard.ts';
+import { type LineDeed, lineDeedGroups } from './line-deeds.ts';
 import { LineMenu, type MenuPlace } from './line-menu.tsx';
+import { keepFocus, pointerDeeds } from './pointer-deeds.ts';
 import { rangeDeeds } from './range-deeds.ts';
 import {
-  isWhole,
+  hasLine,
   lastPlace,
   rangeOf,
   type Selection,
   selectionWords,
-  usedPart,
+  wholeLine,
   wholeLines,
 } from './selection.ts';
-import type { SheetTable } from './sheet-table.ts';
 import { useClipboard } from './use-clipboard.ts';
 import { useEditorPlace } from './use-editor-place.ts';
 import { useSheetTable } from './use-sheet-table.ts';
@@ -100,8 +98,18 @@ export function OneSheet({
     range,
     carried,
     onCarry,
-    onSelect: ({ here, head }) => onSelect(here, head),
+    onSelect: select,
     onComplain: setComplaint,
+  });
+  const pointer = pointerDeeds({
+    sheet,
+    selection,
+    table,
+    onSelect: select,
+    wantFocus,
+    wantInView,
+    onPull: setPull,
+    onFill: deeds.fill,
   });
   useClipboard({
     isOnCell: () =>
@@ -110,6 +118,10 @@ export function OneSheet({
     onPaste: (text) => deeds.paste(text, isPastingValues.current),
   });
   const place = useEditorPlace(host, frame, draft?.address ?? null);
+
+  function select({ here, head: corner }: Selection): void {
+    onSelect(here, corner);
+  }
 
   function begin(address: CellAddress, typed: string | null): void {
     if (state.isReadOnly) {
@@ -161,16 +173,16 @@ export function OneSheet({
     onSelect(selected, to);
   }
 
-  function choose({ here, head: corner }: Selection): void {
+  function choose(wanted: Selection): void {
     wantFocus();
-    onSelect(here, corner);
+    select(wanted);
   }
 
   function onKeyDown(event: KeyboardEvent<HTMLElement>): void {
     if (addressOf(event.target) === null || isInEditor(event.target)) return;
     const key = plainKey(event);
     isPastingValues.current = (key.ctrlKey || key.metaKey) && key.shiftKey && key.key.toLowerCase() === 'v';
-    const wish = readKey(key, selection, reachOf(sheet, table.current));
+    const wish = readKey(key, selection, reachOf(sheet, table.current?.rowsPerPage() ?? 10));
     if (wish === null) return;
     const isLeaving = wish.type === 'leave' || (event.key === 'Tab' && isSteppingOut.current);
     isSteppingOut.current = wish.type === 'step_out';
@@ -226,11 +238,9 @@ export function OneSheet({
   /** The place is in pixels of the window. */
   function openMenu({ left, top }: MenuPlace, lines: CellRange): void {
     const outer = frame.current?.getBoundingClientRect();
-    const axes = (['row', 'column'] as const).filter((axis) => !isWhole(lines, across[axis]));
-    setMenu({
-      place: { left: left - (outer?.left ?? 0), top: top - (outer?.top ?? 0) },
-      groups: axes.map((axis) => lineDeeds(sheet.id, lines, axis)),
-    });
+    const groups = lineDeedGroups(sheet.id, lines);
+    if (groups.length === 0) return;
+    setMenu({ place: { left: left - (outer?.left ?? 0), top: top - (outer?.top ?? 0) }, groups });
   }
 
   function closeMenu(): void {
@@ -239,7 +249,7 @@ export function OneSheet({
   }
 
   function onMouseDown(event: MouseEvent<HTMLElement>): void {
-    const { target, shiftKey } = event;
+    const { target } = event;
     const address = addressOf(target);
     const line = lineOf(target);
     if (!(address || line) || isInEditor(target)) return;
@@ -251,87 +261,36 @@ export function OneSheet({
       backToField();
       return;
     }
-    if (line || isFillCorner(target)) keepFocus(event);
-    if (isFillCorner(target)) return;
-    setComplaint('');
-    if (line) pressLine(line, shiftKey, event.button);
-    if (address) pressCell(address, event);
-  }
-
-  function pressCell(address: CellAddress, event: MouseEvent<HTMLElement>): void {
-    const { button, shiftKey } = event;
-    wasHere.current = sameAddress(address, selected) && draft === null;
-    if (button !== 0 && isInRange(address, range)) return;
-    if (shiftKey) {
+    if (isWithin(target, '.fill-corner')) {
       keepFocus(event);
-      wantFocus();
-      onSelect(selected, address);
-    } else if (!(sameAddress(address, selected) && sameAddress(head, selected))) onSelect(address);
-    if (button === 0) drag(shiftKey ? selected : address, address);
-  }
-
-  function drag(from: CellAddress, start: CellAddress): void {
-    follow(start, (to) => {
-      wantInView(to);
-      onSelect(from, to);
-    });
-  }
-
-  function pressLine({ axis, at }: { axis: Axis; at: number }, isReaching: boolean, button: number): void {
-    if (button !== 0 && isWhole(range, axis) && at >= range.from[axis] && at <= range.to[axis]) return;
-    const start = isReaching ? selected : { row: 0, column: 0, [axis]: at };
-    const reach = (to: CellAddress) => choose(wholeLines({ here: start, head: to }, axis));
-    reach({ ...start, [axis]: at });
-    if (button !== 0) return;
-    follow({ ...start, [axis]: at }, (to) => {
-      wantInView({ ...start, [axis]: to[axis] });
-      reach(to);
-    });
-  }
-
-  function follow(start: CellAddress, onPlace: (place: CellAddress) => void, onEnd = () => {}): void {
-    const cellArea = table.current?.cellArea;
-    if (cellArea) followPointer({ start, cellArea, onPlace, onEnd });
+      return;
+    }
+    setComplaint('');
+    if (line) pointer.pressLine(line, event);
+    if (!address) return;
+    wasHere.current = sameAddress(address, selected) && draft === null;
+    pointer.pressCell(address, event);
   }
 
   function onPointerDown(event: PointerEvent<HTMLElement>): void {
-    if (!isFillCorner(event.target) || event.button !== 0 || draft) return;
+    if (!isWithin(event.target, '.fill-corner') || event.button !== 0 || draft) return;
     event.preventDefault();
-    const from = usedPart(sheet, range);
-    let to: CellRange | null = null;
-    follow(
-      from.to,
-      (pointer) => {
-        to = pulledTo(from, pointer);
-        wantInView(pointer);
-        setPull(to);
-      },
-      () => {
-        setPull(null);
-        wantFocus();
-        if (to) deeds.fill(from, to);
-      },
-    );
+    pointer.pullCorner();
   }
 
   function onContextMenu(event: MouseEvent<HTMLElement>): void {
-    const address = addressOf(event.target);
-    const line = lineOf(event.target);
-    if (isInEditor(event.target) || !(address || line || isInMenu(event.target))) return;
-    event.preventDefault();
-    if (isInMenu(event.target)) return;
-    if (draft) return;
-    openMenu({ left: event.clientX, top: event.clientY }, linesUnder(line, address));
-  }
-
-  /** What was selected when the menu was asked for inside it; else the line or the cell under the pointer. */
-  function linesUnder(line: { axis: Axis; at: number } | null, address: CellAddress | null): CellRange {
-    if (address) return isInRange(address, range) ? range : { from: address, to: address };
-    if (!line) return range;
-    const { axis, at } = line;
-    if (isWhole(range, axis) && at >= range.from[axis] && at <= range.to[axis]) return range;
-    const here = { row: 0, column: 0, [axis]: at };
-    return rangeOf(wholeLines({ here, head: here }, axis));
+    const { target } = event;
+    const address = addressOf(target);
+    const line = lineOf(target);
+    if (isWithin(target, '.line-menu')) event.preventDefault();
+    else if ((address || line) && !isInEditor(target)) {
+      event.preventDefault();
+      const pressed = line
+        ? rangeOf(wholeLine(line))
+        : rangeOf({ here: address ?? selected, head: address ?? selected });
+      const isSelected = line ? hasLine(range, line) : isInRange(pressed.from, range);
+      if (!draft) openMenu({ left: event.clientX, top: event.clientY }, isSelected ? range : pressed);
+    }
   }
 
   function onClick(event: MouseEvent<HTMLElement>): void {
@@ -402,8 +361,6 @@ interface OpenMenu {
   readonly groups: readonly (readonly LineDeed[])[];
 }
 
-const across = { row: 'column', column: 'row' } as const;
-
 /** The same object while the range is the same, so that the sheet is not shown anew for nothing. */
 function useSameRange(range: CellRange): CellRange {
   const kept = useRef(range);
@@ -412,46 +369,10 @@ function useSameRange(range: CellRange): CellRange {
   return kept.current;
 }
 
-/** What is pressed would take the focus to where no cell is. */
-function keepFocus(event: MouseEvent<HTMLElement>): void {
-  event.preventDefault();
-  event.stopPropagation();
-}
-
 function isInside(host: HTMLElement | null, element: Element | null): boolean {
   return host !== null && element !== null && host.contains(element);
 }
 
-function isFillCorner(target: EventTarget): boolean {
-  return target instanceof Element && target.closest('.fill-corner') !== null;
-}
-
-function isInMenu(target: EventTarget): boolean {
-  return target instanceof Element && target.closest('.line-menu') !== null;
-}
-
 function isInEditor(target: EventTarget): boolean {
-  return target instanceof Element && target.closest('.cell-editor') !== null;
-}
-
-/** A key that types a character on some keyboards only with AltGr arrives as Ctrl and Alt. */
-function plainKey(event: KeyboardEvent): Key {
-  const { key, shiftKey, ctrlKey, metaKey, altKey } = event;
-  return event.getModifierState('AltGraph')
-    ? { key, shiftKey, ctrlKey: false, metaKey, altKey: false }
-    : { key, shiftKey, ctrlKey, metaKey, altKey };
-}
-
-function reachOf(sheet: Sheet, table: SheetTable | null): Reach {
-  return {
-    lastUsed: extentOf(sheet).to,
-    lastInRow: (row) =>
-      Math.max(
-        0,
-        (sheet.rows[row] ?? []).findLastIndex((cell) => cell !== null),
-      ),
-    edge: (from, direction) => filledEdge(sheet, from, direction),
-    last: lastPlace,
-    rowsPerPage: table?.rowsPerPage() ?? 10,
-  };
+  return isWithin(target, '.cell-editor');
 }

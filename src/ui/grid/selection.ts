@@ -34,6 +34,20 @@ export function wholeLines({ here, head }: Selection, axis: Axis): Selection {
   return { here: { ...here, [along]: 0 }, head: { ...head, [along]: lastPlace[along] } };
 }
 
+/** A single row or column, from end to end. */
+export function wholeLine({ axis, at }: { readonly axis: Axis; readonly at: number }): Selection {
+  const here = { row: 0, column: 0, [axis]: at };
+  return wholeLines({ here, head: here }, axis);
+}
+
+/** Whether a range holds a whole row or column, among others or alone. */
+export function hasLine(
+  range: CellRange,
+  { axis, at }: { readonly axis: Axis; readonly at: number },
+): boolean {
+  return isWhole(range, axis) && at >= range.from[axis] && at <= range.to[axis];
+}
+
 /** The part of whole rows and columns that the sheet uses; any other range as it is. */
 export function usedPart(sheet: Sheet, range: CellRange): CellRange {
   const last = extentOf(sheet).to;
