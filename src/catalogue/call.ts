@@ -33,7 +33,7 @@ export function defineFunction<const A extends Arguments, W>(spec: TradeFunction
     if (!working.ok) return working;
     const steps = () => spec.steps(working.value, complete);
     return done({
-      value: spec.result(working.value),
+      value: withoutMinusZero(spec.result(working.value)),
       unit: spec.unitOf?.(complete) ?? spec.gives.unit,
       read,
       steps,
@@ -45,4 +45,9 @@ export function defineFunction<const A extends Arguments, W>(spec: TradeFunction
     });
   };
   return { ...spec, call };
+}
+
+/** The engine knows one zero only. */
+function withoutMinusZero(value: number | string): number | string {
+  return typeof value === 'number' ? value + 0 : value;
 }

@@ -24,11 +24,11 @@ export type Mark =
       readonly closed: boolean;
       readonly role: MarkRole;
     }
-  | { readonly type: 'circle'; readonly centre: Point; readonly radius: number; readonly role: MarkRole }
+  | { readonly type: 'circle'; readonly center: Point; readonly radius: number; readonly role: MarkRole }
   /** A ring between two circles. */
   | {
       readonly type: 'ring';
-      readonly centre: Point;
+      readonly center: Point;
       readonly inner: number;
       readonly outer: number;
       readonly role: MarkRole;

@@ -615,7 +615,7 @@ export const sources = {
     status: 'read at source',
   },
   'density-fit': {
-    title: 'Conductivity of glass-fibre wrap by its density, fitted for this project',
+    title: 'Conductivity of glass-fiber wrap by its density, fitted for this project',
     place: 'k = 0.1986 + 0.0725 ÷ density to 21 published points, largest miss 0.005',
     status: 'exact formula, worked here',
   },

@@ -12,7 +12,7 @@ export interface SvgNode {
 /** Half the length of the slanted stroke across the end of a measure. */
 const tick = 5 / Math.SQRT2;
 
-/** A drawing as SVG. Looks follow from classes named by role, such as `drawing-metal`; there are no colours inside.
+/** A drawing as SVG. Looks follow from classes named by role, such as `drawing-metal`; there are no colors inside.
  *  It scales to any width, and its title and description are there for whoever cannot see it. */
 export function drawSvg(drawing: Drawing): SvgNode {
   const viewBox = `0 0 ${drawingWidth} ${round(drawing.height)}`;
@@ -37,11 +37,11 @@ function drawMark(mark: Mark): SvgNode {
         : node('polyline', { class: `${roleClass(mark)} drawing-open`, points });
     }
     case 'circle': {
-      const { centre, radius } = mark;
+      const { center, radius } = mark;
       return node('circle', {
         class: roleClass(mark),
-        cx: round(centre.x),
-        cy: round(centre.y),
+        cx: round(center.x),
+        cy: round(center.y),
         r: round(radius),
       });
     }
@@ -49,7 +49,7 @@ function drawMark(mark: Mark): SvgNode {
       return node('path', {
         class: roleClass(mark),
         'fill-rule': 'evenodd',
-        d: around(mark.centre, mark.outer) + around(mark.centre, mark.inner),
+        d: around(mark.center, mark.outer) + around(mark.center, mark.inner),
       });
     case 'label':
       return drawText('drawing-label', mark);

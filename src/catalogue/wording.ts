@@ -115,7 +115,7 @@ export function wordTradeFault(fault: TradeFault): string {
     case 'no_such_piece':
       return `There is no part ${fault.part} in this fitting; its pieces are ${sayList(fault.parts, 'and')}. Choose one of these.`;
     case 'mitre_too_sharp':
-      return `A mitre of ${sayValue(fault.angle, 'deg')} runs to a point far from the duct; at most ${sayValue(fault.most, 'deg')} can be laid out. Use the form "radius", or two elbows.`;
+      return `A miter of ${sayValue(fault.angle, 'deg')} runs to a point far from the duct; at most ${sayValue(fault.most, 'deg')} can be laid out. Use the form "radius", or two elbows.`;
     case 'throat_flanges_meet': {
       // Near a half turn no straight end is long enough to be worth naming.
       const longer =
@@ -125,7 +125,7 @@ export function wordTradeFault(fault: TradeFault): string {
       return `In so tight a throat the flanges of ${sayValue(fault.flange, 'in')} on the two straight ends would lie over each other. ${longer}, take a narrower flange, or give the throat a radius.`;
     }
     case 'radius_on_mitre':
-      return `A mitred elbow has a sharp throat, but there is a throat radius of ${sayValue(fault.radius, 'in')}. Clear it, or use the form "radius".`;
+      return `A mitered elbow has a sharp throat, but there is a throat radius of ${sayValue(fault.radius, 'in')}. Clear it, or use the form "radius".`;
     case 'offset_needs':
       return fault.form === 'angled'
         ? `An angled offset needs its length or the angle of its two elbows. Fill in one of them.`

@@ -2,7 +2,7 @@ import { styleTags, tags } from '@lezer/highlight';
 import type { LRParser } from '@lezer/lr';
 import { parser } from './parser.js';
 
-/** The parser of formulas for an editor, with the parts marked that colours go by. */
+/** The parser of formulas for an editor, with the parts marked that colors go by. */
 export const formulaLanguage: LRParser = parser.configure({
   props: [
     styleTags({

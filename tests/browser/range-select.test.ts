@@ -57,6 +57,28 @@ test('a row is selected whole by its number, a column by its letter, more of the
   expect(await selection()).toBe('A1 to F3, 18 cells');
 });
 
+test('on another sheet, and after a link is followed, a single cell is selected', async () => {
+  const { page, cell, here, selection, selectedCount, sheet, drag } = await openRanges();
+  await drag(cell('E2'), cell('F3'));
+  await sheet('Wrap').click();
+  await page
+    .getByRole('gridcell', { name: /Twice the first girth/ })
+    .first()
+    .waitFor();
+  expect(await selectedCount()).toBe(1);
+  await sheet('Pieces').click();
+  await page.getByRole('gridcell', { name: 'Piece, heading, A1', exact: true }).waitFor();
+  expect(await selection()).toBe('');
+  expect(await here()).toBe('E2');
+  await drag(cell('E2'), cell('F3'));
+  await page
+    .getByRole('region', { name: 'Working' })
+    .getByRole('button', { name: /^Pieces!B2/ })
+    .click();
+  expect(await here()).toBe('B2');
+  expect(await selectedCount()).toBe(1);
+});
+
 test('a press beside the last column selects nothing', async () => {
   const { page, cell, here, selection } = await openRanges();
   const [row, table] = [

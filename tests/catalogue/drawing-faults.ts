@@ -43,9 +43,9 @@ function extentOf(mark: Mark): Box {
     case 'outline':
       return around(mark.points, 0);
     case 'circle':
-      return around([mark.centre], mark.radius);
+      return around([mark.center], mark.radius);
     case 'ring':
-      return around([mark.centre], mark.outer);
+      return around([mark.center], mark.outer);
     case 'measure':
       return around([mark.from, mark.to], 0);
     case 'label':

@@ -8,8 +8,8 @@ const sketch: Drawing = {
   describes: 'A "round" duct.',
   height: 200,
   marks: [
-    { type: 'ring', centre: { x: 100, y: 100 }, inner: 40, outer: 60, role: 'wrap' },
-    { type: 'circle', centre: { x: 100, y: 100 }, radius: 40, role: 'metal' },
+    { type: 'ring', center: { x: 100, y: 100 }, inner: 40, outer: 60, role: 'wrap' },
+    { type: 'circle', center: { x: 100, y: 100 }, radius: 40, role: 'metal' },
     {
       type: 'outline',
       points: [

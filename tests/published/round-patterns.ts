@@ -90,7 +90,7 @@ function toRound(
   );
 }
 
-const centred = (divisions: number) => toRound(12, 12, 8, 8, 0, divisions);
+const centered = (divisions: number) => toRound(12, 12, 8, 8, 0, divisions);
 const shifted = toRound(16, 10, 10, 12, 3, 12);
 
 function elbow(diameter: number, radius: number, angle: number, pieces: number): GoredElbow {
@@ -126,7 +126,7 @@ function tap(branch: number, trunk: number | null, angle: number, offset = 0, di
   );
 }
 
-/** Rows are written `trunk 12, branch 8, 90 deg`; the first half of the marks, or all of them where the branch is off centre. */
+/** Rows are written `trunk 12, branch 8, 90 deg`; the first half of the marks, or all of them where the branch is off center. */
 const tapOf =
   (figure: (station: TapStation) => number): Proof =>
   (_, { inputs }) => {
@@ -174,12 +174,12 @@ export const roundPatternProofs: Readonly<Record<string, Proof>> = {
   ER5: () => (element(90) * 36) / 12,
   ER7: () => twelveToEight(12).turn,
   ER9: () => twelveToEight(smooth).turn,
-  SR1: () => centred(12).corners[0]?.lines ?? [],
-  SR2: () => centred(12).step,
-  SR3: () => centred(12).flats[0]?.height ?? Number.NaN,
-  SR4: () => 144 * centred(12).area,
-  SR5: () => [12, 24].map((divisions) => centred(divisions).corners[0]?.turn ?? Number.NaN),
-  SR6: () => 144 * centred(smooth).area,
+  SR1: () => centered(12).corners[0]?.lines ?? [],
+  SR2: () => centered(12).step,
+  SR3: () => centered(12).flats[0]?.height ?? Number.NaN,
+  SR4: () => 144 * centered(12).area,
+  SR5: () => [12, 24].map((divisions) => centered(divisions).corners[0]?.turn ?? Number.NaN),
+  SR6: () => 144 * centered(smooth).area,
   SR8: () => shifted.corners.find((corner) => corner.name === 'back left')?.lines ?? [],
   SR9: () => shifted.flats.map((flat) => flat.height),
   SR10: () => 144 * shifted.area,

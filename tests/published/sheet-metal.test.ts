@@ -115,8 +115,8 @@ function taper(
     secondWidth: inches(secondWidth),
     secondDepth: inches(secondDepth),
     length: inches(length),
-    sideways: isFlush ? 'flush right' : 'centred',
-    upright: isFlush ? 'flush bottom' : 'centred',
+    sideways: isFlush ? 'flush right' : 'centered',
+    upright: isFlush ? 'flush bottom' : 'centered',
     shiftAcross: inches(0),
     shiftUp: inches(0),
     firstNeck: inches(0),
@@ -126,7 +126,7 @@ function taper(
   });
 }
 
-const centredTransition = taper([20, 12], [14, 8], 12, false);
+const centeredTransition = taper([20, 12], [14, 8], 12, false);
 const flushTransition = taper([24, 10], [16, 8], 18, true);
 
 function panelOf(made: Transition, name: string) {
@@ -296,9 +296,9 @@ const proofs: Readonly<Record<string, Proof>> = {
   BA8: () => (printedRule.perThickness * 180) / Math.PI,
   BA9: () => bent(45, 1 / 16, 0.0396, 0.4).allowance,
   BA10: () => bent(45, 1 / 16, 0.0396, 0.4).deduction,
-  RT1: () => panelOf(centredTransition, 'top').slant,
-  RT2: () => panelOf(centredTransition, 'left').slant,
-  RT4: () => areaOfPanels(centredTransition),
+  RT1: () => panelOf(centeredTransition, 'top').slant,
+  RT2: () => panelOf(centeredTransition, 'left').slant,
+  RT4: () => areaOfPanels(centeredTransition),
   RT5: () => panelOf(flushTransition, 'top').slant,
   RT6: () => panelOf(flushTransition, 'left').slant,
   RT7: () => {
@@ -314,9 +314,9 @@ const proofs: Readonly<Record<string, Proof>> = {
   RE2c: () => cheekArea(elbow(20, 10, 10, 45)),
   RE2d: () =>
     elbow(20, 10, 10, 45).pieces.reduce((sum, piece) => sum + 144 * piece.pieces * netArea(piece), 0),
-  // The mitre line of a square pipe that turns square is the diagonal of its side: throat corner to heel corner.
+  // The miter line of a square pipe that turns square is the diagonal of its side: throat corner to heel corner.
   RE3: () => {
-    const { heelLength } = elbow(3, 3, 0, 90, 'mitred');
+    const { heelLength } = elbow(3, 3, 0, 90, 'mitered');
     return Math.hypot(3, heelLength / 2);
   },
   OF1: () => ogee(24, 8).radius ?? Number.NaN,

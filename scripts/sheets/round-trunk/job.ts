@@ -19,7 +19,7 @@ import { lessByGeometry } from './wrap.ts';
 
 const cautions = [
   'Edges cut: wear cut-resistant gloves, sleeves.',
-  'Glass fibre: sleeves, goggles and a dust mask.',
+  'Glass fiber: sleeves, goggles and a dust mask.',
   'Cut one and try it on before you cut the rest.',
   'Seal every metal joint before the wrap goes on.',
   'Local code and licensed practice have the say.',

@@ -13,17 +13,17 @@ export function sectionDrawing(
   about: Pick<Drawing, 'title' | 'describes'> & { readonly notes: readonly string[] },
 ): Drawing {
   const { title, describes, notes } = about;
-  const centre = { x: 88, y: 74 };
+  const center = { x: 88, y: 74 };
   return {
     title,
     describes,
     height: 166,
     marks: [
-      ...sectionMarks(section, centre, scaleFor([section], 124)),
+      ...sectionMarks(section, center, scaleFor([section], 124)),
       ...notes.map(
         (text, line): Mark => ({
           type: 'label',
-          at: { x: 238, y: centre.y - 8 * (notes.length - 1) + 18 * line },
+          at: { x: 238, y: center.y - 8 * (notes.length - 1) + 18 * line },
           text,
           anchor: 'start',
         }),
@@ -69,26 +69,26 @@ function scaleFor(sections: readonly AirSection[], room: number): number {
   return Math.min(room / across, tallest / up);
 }
 
-function sectionMarks(section: AirSection, centre: Point, scale: number): readonly Mark[] {
+function sectionMarks(section: AirSection, center: Point, scale: number): readonly Mark[] {
   const { across, up } = spread(section);
   const [x, y] = [(across * scale) / 2, (up * scale) / 2];
-  const below = Math.max(centre.y + y + 34, 118);
+  const below = Math.max(center.y + y + 34, 118);
   const width: Mark = {
     type: 'measure',
-    from: { x: centre.x - x, y: below },
-    to: { x: centre.x + x, y: below },
+    from: { x: center.x - x, y: below },
+    to: { x: center.x + x, y: below },
     text: sayInches(section.shape === 'round' ? section.diameter : widthOf(section)),
   };
   if (section.shape === 'round') {
-    return [{ type: 'circle', centre, radius: x, role: 'metal' }, width];
+    return [{ type: 'circle', center, radius: x, role: 'metal' }, width];
   }
   const depth: Mark = {
     type: 'measure',
-    from: { x: centre.x + x + gap, y: centre.y - y },
-    to: { x: centre.x + x + gap, y: centre.y + y },
+    from: { x: center.x + x + gap, y: center.y - y },
+    to: { x: center.x + x + gap, y: center.y + y },
     text: sayInches(section.shape === 'rectangular' ? section.depth : section.minor),
   };
-  const points = section.shape === 'rectangular' ? corners(centre, x, y) : ovalPoints(centre, x, y);
+  const points = section.shape === 'rectangular' ? corners(center, x, y) : ovalPoints(center, x, y);
   return [{ type: 'outline', points, closed: true, role: 'metal' }, width, depth];
 }
 

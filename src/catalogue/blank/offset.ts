@@ -29,7 +29,7 @@ interface OffsetPattern extends Pattern {
 
 export const blankOffset = defineFunction({
   name: 'BLANK.OFFSET',
-  says: 'The cheek and the two sides of a rectangular offset: an ogee, two mitred elbows, or a plain slant.',
+  says: 'The cheek and the two sides of a rectangular offset: an ogee, two mitered elbows, or a plain slant.',
   words: ['offset', 'ogee', 's offset', 'double offset', 'jog', 'two elbows', 'travel', 'slant'],
   gives: { label: 'Offset', ...patternGives },
   unitOf: patternUnit,
@@ -37,14 +37,14 @@ export const blankOffset = defineFunction({
     width: ductSide('the width of the duct in the plane of the offset'),
     depth: ductSide('the depth of the duct, which its two sides are wide'),
     shift: quantity('in', {
-      says: 'how far the duct moves over, centre to centre',
+      says: 'how far the duct moves over, center to center',
       least: 0.25,
       most: 120,
       why: 'under 1/4 in the duct is pushed over, and over 10 ft an offset is two elbows and a run of duct',
     }),
     length: optional<Inches | null>(
       quantity('in', {
-        says: 'the length along the duct: of the sweep of an ogee, of the slant, or between the two bends on the centreline',
+        says: 'the length along the duct: of the sweep of an ogee, of the slant, or between the two bends on the centerline',
         least: 1,
         most: 240,
         why: 'under 1 in there is no room to turn, and over 20 ft it is a run of duct',
@@ -55,7 +55,7 @@ export const blankOffset = defineFunction({
     ...patternArguments(3, '1 is the cheek, 2 the side towards which the duct moves, 3 the other side'),
     form: optional(
       choice(offsetForms, {
-        says: '"ogee" has two equal arcs, "angled" two mitred elbows of one angle, "slant" runs straight and gets narrower across',
+        says: '"ogee" has two equal arcs, "angled" two mitered elbows of one angle, "slant" runs straight and gets narrower across',
       }),
       'ogee',
       'it turns the air without a corner',
@@ -170,9 +170,9 @@ function step(label: string, sum: string, value: number, unit: 'in' | 'deg' = 'i
 function sweepSteps(made: Offset, radius: Inches, shift: Inches, width: Inches): readonly Step[] {
   const [l, e, r, w, v] = [made.run, shift, radius, width, made.turn].map((one) => figure(one, 4));
   return [
-    step('Radius of the centreline', `(${l}² + ${e}²) ÷ (4 × ${e})`, radius),
+    step('Radius of the centerline', `(${l}² + ${e}²) ÷ (4 × ${e})`, radius),
     step('Turn of each arc', `2 × arctan(${e} ÷ ${l})`, made.turn, 'deg'),
-    step('Centreline of the sweep', `2 × ${r} × ${v}° × π ÷ 180`, made.travel),
+    step('Centerline of the sweep', `2 × ${r} × ${v}° × π ÷ 180`, made.travel),
     step('Inner radius', `${r} − ${w} ÷ 2`, radius - width / 2),
     step('Outer radius', `${r} + ${w} ÷ 2`, radius + width / 2),
   ];

@@ -32,12 +32,12 @@ const usualThroat = 0.75;
 
 export const blankRectangularElbow = defineFunction({
   name: 'BLANK.ELBOW',
-  says: 'The cheek, the heel and the throat of a rectangular elbow of any angle, with a radius or mitred.',
+  says: 'The cheek, the heel and the throat of a rectangular elbow of any angle, with a radius or mitered.',
   words: [
     'rectangular elbow',
     'radius elbow',
     'square elbow',
-    'mitred elbow',
+    'mitered elbow',
     'mitered',
     'cheek',
     'heel',
@@ -62,10 +62,10 @@ export const blankRectangularElbow = defineFunction({
     ...patternArguments(3, '1 is the cheek, 2 the heel and 3 the throat'),
     form: optional(
       choice(elbowForms, {
-        says: '"radius" has arcs about one centre, "mitred" has a square throat and heel',
+        says: '"radius" has arcs about one center, "mitered" has a square throat and heel',
       }),
       'radius',
-      'air turns easier on a radius, and a mitred elbow needs vanes',
+      'air turns easier on a radius, and a mitered elbow needs vanes',
     ),
     throat_radius: optional<Inches | null>(
       quantity('in', {
@@ -75,7 +75,7 @@ export const blankRectangularElbow = defineFunction({
         why: 'a larger sweep is rolled as a length of duct',
       }),
       null,
-      'left out, it is 3/4 of the width (city specification), and 0 for a mitred elbow',
+      'left out, it is 3/4 of the width (city specification), and 0 for a mitered elbow',
     ),
     first_neck: neckArgument('first'),
     second_neck: neckArgument('second'),
@@ -95,17 +95,17 @@ export const blankRectangularElbow = defineFunction({
   },
   formula: [
     String.raw`\text{radius:}\quad \text{throat} = \theta r, \quad \text{heel} = \theta (r + \mathrm{width}), \quad r = \mathrm{throat\_radius}, \quad \theta = \frac{\pi}{180} \times \mathrm{angle}`,
-    String.raw`\text{mitred:}\quad \text{throat} = 0, \quad \text{heel} = 2 \times \mathrm{width} \times \tan\frac{\theta}{2}`,
-    String.raw`\text{cheek area} = \frac{\theta}{2} \left((r + \mathrm{width})^2 - r^2\right) + N \text{ (radius)}, \quad \mathrm{width}^2 \times \tan\frac{\theta}{2} + N \text{ (mitred)}`,
+    String.raw`\text{mitered:}\quad \text{throat} = 0, \quad \text{heel} = 2 \times \mathrm{width} \times \tan\frac{\theta}{2}`,
+    String.raw`\text{cheek area} = \frac{\theta}{2} \left((r + \mathrm{width})^2 - r^2\right) + N \text{ (radius)}, \quad \mathrm{width}^2 \times \tan\frac{\theta}{2} + N \text{ (mitered)}`,
     String.raw`N = \mathrm{width} \times (\mathrm{first\_neck} + \mathrm{second\_neck}) \quad \text{(straight ends)}`,
     String.raw`\text{strip} = \mathrm{first\_neck} + \text{throat or heel} + \mathrm{second\_neck} \quad \text{by} \quad \mathrm{depth} + 2 \times \mathrm{pocket}`,
   ],
   work: (given): Outcome<ElbowPattern, CallFault> => {
     const { form, width, depth, angle, throat_radius, pocket, flange, divisions } = given;
-    if (form === 'mitred' && throat_radius !== null && throat_radius > 0) {
+    if (form === 'mitered' && throat_radius !== null && throat_radius > 0) {
       return failed({ code: 'trade', fault: { code: 'radius_on_mitre', radius: throat_radius } });
     }
-    const throatRadius = throat_radius ?? inches(form === 'mitred' ? 0 : usualThroat * width);
+    const throatRadius = throat_radius ?? inches(form === 'mitered' ? 0 : usualThroat * width);
     const made = fromTrade(
       rectangularElbow({
         form,
@@ -142,15 +142,15 @@ export const blankRectangularElbow = defineFunction({
   ],
   drawing: ({ pieces, made, throatRadius }, { form, width, depth, angle }) =>
     patternDrawing(
-      `${form === 'radius' ? 'Radius' : 'Mitred'} elbow, ${sayInches(width)} × ${sayInches(depth)}, ${figure(angle, 2)}°`,
+      `${form === 'radius' ? 'Radius' : 'Mitered'} elbow, ${sayInches(width)} × ${sayInches(depth)}, ${figure(angle, 2)}°`,
       pieces,
-      form === 'mitred'
+      form === 'mitered'
         ? []
         : [`throat radius ${sayInches(throatRadius)}, heel radius ${sayInches(made.heelRadius)}`],
     ),
   cautions: (pattern, { form, width }) => [
     ...patternCautions(pattern),
-    ...throatCautions(form === 'mitred' ? 0 : pattern.throatRadius, width),
+    ...throatCautions(form === 'mitered' ? 0 : pattern.throatRadius, width),
   ],
   sources: ['geometry', 'city-duct-specification', 'pittsburgh-how-to', 'sheet-shop-practice'],
   examples: [
@@ -177,8 +177,8 @@ export const blankRectangularElbow = defineFunction({
       source: 'geometry',
     },
     {
-      says: 'how wide to shear the cheek of a mitred 14 × 8 in elbow with 1 in straight ends',
-      given: { width: 14, depth: 8, form: 'mitred' },
+      says: 'how wide to shear the cheek of a mitered 14 × 8 in elbow with 1 in straight ends',
+      given: { width: 14, depth: 8, form: 'mitered' },
       gives: 15.25,
       source: 'geometry',
     },
@@ -187,7 +187,7 @@ export const blankRectangularElbow = defineFunction({
 
 function turnSteps(
   made: RectangularElbow,
-  form: 'radius' | 'mitred',
+  form: 'radius' | 'mitered',
   width: Inches,
   angle: number,
   throatRadius: Inches,
@@ -200,17 +200,17 @@ function turnSteps(
     unit: 'in',
     source: 'geometry',
   });
-  if (form === 'mitred') {
+  if (form === 'mitered') {
     return [
       step('Heel in the turn', `2 × ${w} × tan(${a}° ÷ 2)`, made.heelLength),
-      step('Centreline in the turn', `${w} × tan(${a}° ÷ 2)`, made.centreline),
+      step('Centerline in the turn', `${w} × tan(${a}° ÷ 2)`, made.centerline),
     ];
   }
   return [
     step('Heel radius', `${r} + ${w}`, made.heelRadius),
     step('Throat in the turn', `${a}° × π ÷ 180 × ${r}`, made.throatLength),
     step('Heel in the turn', `${a}° × π ÷ 180 × ${figure(made.heelRadius, 4)}`, made.heelLength),
-    step('Centreline in the turn', `${a}° × π ÷ 180 × (${r} + ${w} ÷ 2)`, made.centreline),
+    step('Centerline in the turn', `${a}° × π ÷ 180 × (${r} + ${w} ÷ 2)`, made.centerline),
   ];
 }
 

@@ -111,7 +111,7 @@ function capDrawing(
   turned: Parameters<typeof sayInches>[0],
   flange: Parameters<typeof sayInches>[0],
 ): Drawing {
-  const centre = { x: 140, y: 146 };
+  const center = { x: 140, y: 146 };
   const outer = 96;
   const inner = (outer * turned) / disc;
   return {
@@ -121,15 +121,15 @@ function capDrawing(
     marks: [
       {
         type: 'measure',
-        from: { x: centre.x - outer, y: 34 },
-        to: { x: centre.x + outer, y: 34 },
+        from: { x: center.x - outer, y: 34 },
+        to: { x: center.x + outer, y: 34 },
         text: `disc ${sayCut(disc)}`,
       },
-      { type: 'circle', centre, radius: outer, role: 'metal' },
-      { type: 'circle', centre, radius: inner, role: 'bend' },
+      { type: 'circle', center, radius: outer, role: 'metal' },
+      { type: 'circle', center, radius: inner, role: 'bend' },
       {
         type: 'label',
-        at: { x: centre.x, y: centre.y + 4 },
+        at: { x: center.x, y: center.y + 4 },
         text: `turned at ${sayInches(turned)}`,
         anchor: 'middle',
       },

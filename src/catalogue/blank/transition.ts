@@ -64,13 +64,13 @@ export const blankTransition = defineFunction({
     ...patternArguments(4, '1 is the top, 2 the bottom, 3 the left and 4 the right side'),
     sideways: optional(
       choice(sideways, { says: 'how the second end stands to the first, seen from above with the flow' }),
-      'centred',
-      'most transitions are made on centre (common practice, no source)',
+      'centered',
+      'most transitions are made on center (common practice, no source)',
     ),
     upright: optional(
       choice(upright, { says: 'how the second end stands to the first, seen from the side' }),
-      'centred',
-      'most transitions are made on centre (common practice, no source)',
+      'centered',
+      'most transitions are made on center (common practice, no source)',
     ),
     shift_across: shift('how much farther to the right the second end stands (to the left: less than 0)'),
     shift_up: shift('how much higher the second end stands (lower: less than 0)'),
@@ -82,8 +82,8 @@ export const blankTransition = defineFunction({
   formula: [
     String.raw`\text{left, right} = \tfrac{1}{2} (\mathrm{first\_width} - \mathrm{second\_width}) \pm a \quad \text{(inward at the second end)}`,
     String.raw`\text{bottom, top} = \tfrac{1}{2} (\mathrm{first\_depth} - \mathrm{second\_depth}) \pm u`,
-    String.raw`a = \tfrac{j}{2} (\mathrm{first\_width} - \mathrm{second\_width}) + \mathrm{shift\_across}, \quad j = 0 \text{ (centred)},\ -1 \text{ (flush left)},\ 1 \text{ (flush right)}`,
-    String.raw`u = \tfrac{k}{2} (\mathrm{first\_depth} - \mathrm{second\_depth}) + \mathrm{shift\_up}, \quad k = 0 \text{ (centred)},\ -1 \text{ (flush bottom)},\ 1 \text{ (flush top)}`,
+    String.raw`a = \tfrac{j}{2} (\mathrm{first\_width} - \mathrm{second\_width}) + \mathrm{shift\_across}, \quad j = 0 \text{ (centered)},\ -1 \text{ (flush left)},\ 1 \text{ (flush right)}`,
+    String.raw`u = \tfrac{k}{2} (\mathrm{first\_depth} - \mathrm{second\_depth}) + \mathrm{shift\_up}, \quad k = 0 \text{ (centered)},\ -1 \text{ (flush bottom)},\ 1 \text{ (flush top)}`,
     String.raw`\text{slant of a panel} = \sqrt{\mathrm{length}^2 + d^2}, \quad d = \text{the one of left, right, bottom, top that it is}`,
     String.raw`\text{corner line} = \sqrt{\mathrm{length}^2 + d_1^2 + d_2^2}, \quad d_1, d_2 = \text{those of the two panels that meet there}`,
   ],
@@ -114,14 +114,14 @@ export const blankTransition = defineFunction({
   drawing: ({ pieces, made }, given) => {
     const first = `${sayInches(given.first_width)} × ${sayInches(given.first_depth)}`;
     const second = `${sayInches(given.second_width)} × ${sayInches(given.second_depth)}`;
-    const kind = made.offset.across === 0 && made.offset.up === 0 ? 'on centre' : 'offset';
+    const kind = made.offset.across === 0 && made.offset.up === 0 ? 'on center' : 'offset';
     return patternDrawing(`Transition ${first} to ${second}, ${kind}`, pieces);
   },
   cautions: (pattern) => [...patternCautions(pattern), ...slopeCautions(pattern.made.panels)],
   sources: ['geometry', 'pittsburgh-how-to', 'sheet-shop-practice'],
   examples: [
     {
-      says: 'the area of the top of 20 × 12 to 14 × 8 in, 12 in long, on centre, without straight ends',
+      says: 'the area of the top of 20 × 12 to 14 × 8 in, 12 in long, on center, without straight ends',
       given: {
         first_width: 20,
         first_depth: 12,

@@ -208,7 +208,7 @@ function leastDrawing(
     height: 170,
     marks: [
       shape === 'round'
-        ? { type: 'circle', centre: { x: 86, y: 100 }, radius: 50, role: 'metal' }
+        ? { type: 'circle', center: { x: 86, y: 100 }, radius: 50, role: 'metal' }
         : {
             type: 'outline',
             points: [

@@ -24,7 +24,7 @@ export function hangerDrawing(about: {
   const [width, height] =
     section.shape === 'round' ? [duct.size, duct.size] : fitted(section.width, section.depth, duct.size);
   const gap = isWrapped ? wrapDrawn : 0;
-  const centre = { x: middle, y: duct.top + height / 2 };
+  const center = { x: middle, y: duct.top + height / 2 };
   const half = { x: width / 2 + gap, y: height / 2 + gap };
   return {
     title,
@@ -35,9 +35,9 @@ export function hangerDrawing(about: {
         { x: 20, y: structure },
         { x: 204, y: structure },
       ]),
-      ...(isWrapped ? [outerMark(section, centre, half)] : []),
-      metalMark(section, centre, { x: width / 2, y: height / 2 }),
-      ...strapMarks(make, centre, half),
+      ...(isWrapped ? [outerMark(section, center, half)] : []),
+      metalMark(section, center, { x: width / 2, y: height / 2 }),
+      ...strapMarks(make, center, half),
       ...notes.map(
         (text, index): Mark => ({ type: 'label', at: { x: 222, y: 62 + 20 * index }, text, anchor: 'start' }),
       ),
@@ -45,50 +45,50 @@ export function hangerDrawing(about: {
   };
 }
 
-function metalMark(section: DuctSection, centre: Point, half: Point): Mark {
-  if (section.shape === 'round') return { type: 'circle', centre, radius: half.x, role: 'metal' };
+function metalMark(section: DuctSection, center: Point, half: Point): Mark {
+  if (section.shape === 'round') return { type: 'circle', center, radius: half.x, role: 'metal' };
   return box(
-    { x: centre.x - half.x, y: centre.y - half.y },
-    { x: centre.x + half.x, y: centre.y + half.y },
+    { x: center.x - half.x, y: center.y - half.y },
+    { x: center.x + half.x, y: center.y + half.y },
     'metal',
   );
 }
 
-function outerMark(section: DuctSection, centre: Point, half: Point): Mark {
-  if (section.shape === 'round') return { type: 'circle', centre, radius: half.x, role: 'wrap' };
+function outerMark(section: DuctSection, center: Point, half: Point): Mark {
+  if (section.shape === 'round') return { type: 'circle', center, radius: half.x, role: 'wrap' };
   return box(
-    { x: centre.x - half.x, y: centre.y - half.y },
-    { x: centre.x + half.x, y: centre.y + half.y },
+    { x: center.x - half.x, y: center.y - half.y },
+    { x: center.x + half.x, y: center.y + half.y },
     'wrap',
   );
 }
 
-function strapMarks(make: HangerMake, centre: Point, half: Point): readonly Mark[] {
-  const left = centre.x - half.x;
-  const right = centre.x + half.x;
-  const below = centre.y + half.y;
+function strapMarks(make: HangerMake, center: Point, half: Point): readonly Mark[] {
+  const left = center.x - half.x;
+  const right = center.x + half.x;
+  const below = center.y + half.y;
   switch (make) {
     case 'half round':
-      return [strap([{ x: left, y: structure }, ...lowerArc(centre, half.x), { x: right, y: structure }])];
+      return [strap([{ x: left, y: structure }, ...lowerArc(center, half.x), { x: right, y: structure }])];
     case 'full round':
       return [
         strap([
-          { x: centre.x, y: structure },
-          { x: centre.x, y: centre.y - half.x },
+          { x: center.x, y: structure },
+          { x: center.x, y: center.y - half.x },
         ]),
-        { type: 'circle', centre, radius: half.x + 2, role: 'cut' },
+        { type: 'circle', center, radius: half.x + 2, role: 'cut' },
       ];
     case 'pair':
       return [
         strap([
           { x: left, y: structure },
           { x: left, y: below },
-          { x: Math.min(left + turned, centre.x), y: below },
+          { x: Math.min(left + turned, center.x), y: below },
         ]),
         strap([
           { x: right, y: structure },
           { x: right, y: below },
-          { x: Math.max(right - turned, centre.x), y: below },
+          { x: Math.max(right - turned, center.x), y: below },
         ]),
       ];
     case 'cradle':
@@ -116,10 +116,10 @@ function strapMarks(make: HangerMake, centre: Point, half: Point): readonly Mark
 }
 
 /** From the left side of a circle, under it, to the right side. */
-function lowerArc(centre: Point, radius: number): readonly Point[] {
+function lowerArc(center: Point, radius: number): readonly Point[] {
   return Array.from({ length: 25 }, (_, index) => {
     const angle = Math.PI - (Math.PI * index) / 24;
-    return { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle) };
+    return { x: center.x + radius * Math.cos(angle), y: center.y + radius * Math.sin(angle) };
   });
 }
 

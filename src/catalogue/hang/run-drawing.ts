@@ -41,7 +41,7 @@ export function runDrawing(about: {
         : [
             {
               type: 'circle',
-              centre: { x: left + marked * (right - left), y: structure },
+              center: { x: left + marked * (right - left), y: structure },
               radius: 5,
               role: 'fastener',
             } as const,

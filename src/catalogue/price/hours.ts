@@ -47,7 +47,7 @@ export const priceHours = defineFunction({
   words: [
     'labor hours',
     'man hours',
-    'labour units',
+    'labor units',
     'how long will it take',
     'installation time',
     'shop hours',

@@ -11,7 +11,7 @@ import { priceBar } from './price-bar.ts';
 export const priceLabor = defineFunction({
   name: 'PRICE.LABOR',
   says: 'What hours of work cost, with the burden on the wage.',
-  words: ['labor cost', 'labour cost', 'wages', 'burden', 'burdened labor', 'hours times rate'],
+  words: ['labor cost', 'labor cost', 'wages', 'burden', 'burdened labor', 'hours times rate'],
   gives: { label: 'Labor', unit: 'money' },
   arguments: {
     hours: quantity('ratio', {

@@ -29,27 +29,27 @@ export function jointDrawing(about: {
 }
 
 /** A duct cut across, with its sizes, within a square. */
-export function acrossMarks(section: DuctSection, centre: Point, size: number): readonly Mark[] {
+export function acrossMarks(section: DuctSection, center: Point, size: number): readonly Mark[] {
   if (section.shape === 'round') {
     const radius = size / 2;
     return [
-      { type: 'circle', centre, radius, role: 'metal' },
+      { type: 'circle', center, radius, role: 'metal' },
       {
         type: 'measure',
-        from: { x: centre.x - radius, y: centre.y },
-        to: { x: centre.x + radius, y: centre.y },
+        from: { x: center.x - radius, y: center.y },
+        to: { x: center.x + radius, y: center.y },
         text: sayInches(section.diameter),
       },
     ];
   }
   const [width, height] = fitted(section.width, section.depth, size);
-  const left = centre.x - width / 2;
-  const top = centre.y - height / 2;
+  const left = center.x - width / 2;
+  const top = center.y - height / 2;
   return [
     box({ x: left, y: top }, { x: left + width, y: top + height }, 'metal'),
     {
       type: 'label',
-      at: { x: centre.x, y: top + height + 18 },
+      at: { x: center.x, y: top + height + 18 },
       text: `${sayInches(section.width)} × ${sayInches(section.depth)}`,
       anchor: 'middle',
     },

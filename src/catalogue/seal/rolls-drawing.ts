@@ -16,7 +16,7 @@ export function rollsDrawing(rolls: number, each: string, needed: string): Drawi
         { length: drawn },
         (_, index): Mark => ({
           type: 'ring',
-          centre: { x: 42 + 46 * index, y: 40 },
+          center: { x: 42 + 46 * index, y: 40 },
           inner: 9,
           outer: 20,
           role: 'tape',

@@ -73,7 +73,7 @@ export const sealScrews = defineFunction({
       ...places(
         section,
         parts.map((part) => part.screws),
-      ).map((centre): Mark => ({ type: 'circle', centre, radius: 3.5, role: 'fastener' })),
+      ).map((center): Mark => ({ type: 'circle', center, radius: 3.5, role: 'fastener' })),
       { type: 'label', at: { x: 210, y: 70 }, text: sayCount(perJoint, 'screw'), anchor: 'start' },
       {
         type: 'label',
@@ -103,12 +103,12 @@ export const sealScrews = defineFunction({
 });
 
 function places(section: DuctSection, screws: readonly number[]): readonly Point[] {
-  const centre = { x: 110, y: 74 };
+  const center = { x: 110, y: 74 };
   if (section.shape === 'round') {
     const count = Math.min(screws[0] ?? 0, 60);
     return Array.from({ length: count }, (_, index) => {
       const angle = (index / count) * 2 * Math.PI - Math.PI / 2;
-      return { x: centre.x + 56 * Math.cos(angle), y: centre.y + 56 * Math.sin(angle) };
+      return { x: center.x + 56 * Math.cos(angle), y: center.y + 56 * Math.sin(angle) };
     });
   }
   const [width, height] = fitted(section.width, section.depth, 112);
@@ -120,10 +120,10 @@ function places(section: DuctSection, screws: readonly number[]): readonly Point
     );
   return [
     ...along(wide, width).flatMap((x) =>
-      [-1, 1].map((side) => ({ x: centre.x + x, y: centre.y + (side * height) / 2 })),
+      [-1, 1].map((side) => ({ x: center.x + x, y: center.y + (side * height) / 2 })),
     ),
     ...along(deep, height).flatMap((y) =>
-      [-1, 1].map((side) => ({ x: centre.x + (side * width) / 2, y: centre.y + y })),
+      [-1, 1].map((side) => ({ x: center.x + (side * width) / 2, y: center.y + y })),
     ),
   ];
 }

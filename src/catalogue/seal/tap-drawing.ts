@@ -28,7 +28,7 @@ export function tapDrawing(
   const trunkMarks: readonly Mark[] =
     trunk.type === 'flat'
       ? [box({ x: 24, y: roof }, { x: 196, y: roof + 76 }, 'metal')]
-      : [{ type: 'circle', centre: { x: axis, y: roof + radius }, radius, role: 'metal' }];
+      : [{ type: 'circle', center: { x: axis, y: roof + radius }, radius, role: 'metal' }];
   const branch: Mark = {
     type: 'outline',
     closed: true,

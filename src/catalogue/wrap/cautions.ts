@@ -1,11 +1,11 @@
 import type { Caution } from '../working.ts';
 
-/** Whoever cuts, fits or tapes wrap handles fibres. */
+/** Whoever cuts, fits or tapes wrap handles fibers. */
 export const handlingFibres: readonly Caution[] = [
   {
     level: 'care',
     sentence:
-      'Glass fibres hurt skin, eyes and lungs. Wear a respirator or dust mask, gloves, eye protection and long sleeves.',
+      'Glass fibers hurt skin, eyes and lungs. Wear a respirator or dust mask, gloves, eye protection and long sleeves.',
     source: 'wrap-guide-specification',
   },
   {

@@ -17,7 +17,7 @@ import { handlingFibres, sharpDuct } from './cautions.ts';
  *  `installed_over_thickness`. Source: geometry; the order of work is from memory. */
 export const wrapCutOut = defineFunction({
   name: 'WRAP.CUTOUT',
-  says: 'How large a hole to cut in the wrap of a trunk where a branch leaves it square and on centre.',
+  says: 'How large a hole to cut in the wrap of a trunk where a branch leaves it square and on center.',
   words: ['cut-out', 'cutout', 'hole in wrap', 'hole for a tap', 'takeoff', 'branch hole', 'collar'],
   gives: { label: 'Hole in the wrap', unit: 'in' },
   arguments: {
@@ -119,7 +119,7 @@ export const wrapCutOut = defineFunction({
     {
       level: 'look',
       sentence:
-        'This is for a branch that leaves square and on centre. Others are marked from the branch itself.',
+        'This is for a branch that leaves square and on center. Others are marked from the branch itself.',
     },
   ],
   sources: ['geometry'],
@@ -150,17 +150,17 @@ export const wrapCutOut = defineFunction({
 
 /** The hole in the facing laid flat, the trunk running from left to right. */
 function holeDrawing(hole: CutOut, isRound: boolean, describes: string): Drawing {
-  const centre = { x: 150, y: 96 };
+  const center = { x: 150, y: 96 };
   const scale = Math.min(150 / hole.along, 96 / hole.around);
   const [halfWide, halfHigh] = [(hole.along * scale) / 2, (hole.around * scale) / 2];
   const places = Array.from({ length: 33 }, (_, index) =>
     isRound ? -Math.cos((index / 32) * Math.PI) : index < 16 ? -1 : 1,
   );
   const edge = (place: number, side: number): Point => ({
-    x: centre.x + place * halfWide,
-    y: centre.y + side * scale * halfAround(hole, isRound, place),
+    x: center.x + place * halfWide,
+    y: center.y + side * scale * halfAround(hole, isRound, place),
   });
-  const right = centre.x + halfWide;
+  const right = center.x + halfWide;
   return {
     title: 'The hole in the wrap, laid flat',
     describes,
@@ -188,14 +188,14 @@ function holeDrawing(hole: CutOut, isRound: boolean, describes: string): Drawing
       },
       {
         type: 'measure',
-        from: { x: centre.x - halfWide, y: 28 },
+        from: { x: center.x - halfWide, y: 28 },
         to: { x: right, y: 28 },
         text: sayInches(hole.along),
       },
       {
         type: 'measure',
-        from: { x: right + 24, y: centre.y + halfHigh },
-        to: { x: right + 24, y: centre.y - halfHigh },
+        from: { x: right + 24, y: center.y + halfHigh },
+        to: { x: right + 24, y: center.y - halfHigh },
         text: sayInches(hole.around),
       },
       { type: 'label', at: { x: 20, y: 178 }, text: 'facing up, trunk from left to right', anchor: 'start' },

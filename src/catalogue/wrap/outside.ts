@@ -127,22 +127,22 @@ type Size = readonly [
 
 /** The duct in its wrap, measured over the wrap. */
 function outsideDrawing(describes: string, bare: Size, outer: Size, isRound: boolean): Drawing {
-  const centre = { x: 190, y: 92 };
+  const center = { x: 190, y: 92 };
   const scale = Math.min(240 / outer[0], 110 / outer[1]);
   const box = (size: Size, role: 'wrap' | 'metal'): Mark => {
     const [halfWide, halfHigh] = size.map((one) => Math.max(role === 'metal' ? 2 : 6, (one * scale) / 2));
     const [dx, dy] = [halfWide ?? 0, halfHigh ?? 0];
     return isRound
-      ? { type: 'circle', centre, radius: dx, role }
+      ? { type: 'circle', center, radius: dx, role }
       : {
           type: 'outline',
           closed: true,
           role,
           points: [
-            { x: centre.x - dx, y: centre.y - dy },
-            { x: centre.x + dx, y: centre.y - dy },
-            { x: centre.x + dx, y: centre.y + dy },
-            { x: centre.x - dx, y: centre.y + dy },
+            { x: center.x - dx, y: center.y - dy },
+            { x: center.x + dx, y: center.y - dy },
+            { x: center.x + dx, y: center.y + dy },
+            { x: center.x - dx, y: center.y + dy },
           ],
         };
   };
@@ -157,8 +157,8 @@ function outsideDrawing(describes: string, bare: Size, outer: Size, isRound: boo
       box(bare, 'metal'),
       {
         type: 'measure',
-        from: { x: centre.x - wide, y: centre.y + high + 26 },
-        to: { x: centre.x + wide, y: centre.y + high + 26 },
+        from: { x: center.x - wide, y: center.y + high + 26 },
+        to: { x: center.x + wide, y: center.y + high + 26 },
         text: sayInches(outer[0]),
       },
       ...(isRound

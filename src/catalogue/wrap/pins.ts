@@ -130,7 +130,7 @@ function pinsDrawing(
     const place = index % drawnInRow;
     return {
       type: 'circle',
-      centre: {
+      center: {
         x: left + ((place + 0.5) / drawnInRow) * (right - left),
         y: top + ((row + 0.5) / drawnRows) * (bottom - top),
       },

@@ -75,8 +75,8 @@ export const wrapRoundR = defineFunction({
       describes: `${sayInches(diameter)} pipe in ${sayInches(thickness)} of wrap: R ${figure(asked, 2)} on the ${on}, and flat it would be R ${figure(layer.flat, 2)}.`,
       height: 168,
       marks: [
-        { type: 'ring', centre: { x: 90, y: 76 }, inner, outer, role: 'wrap' },
-        { type: 'circle', centre: { x: 90, y: 76 }, radius: inner, role: 'metal' },
+        { type: 'ring', center: { x: 90, y: 76 }, inner, outer, role: 'wrap' },
+        { type: 'circle', center: { x: 90, y: 76 }, radius: inner, role: 'metal' },
         {
           type: 'measure',
           from: { x: 90 - inner, y: 158 },

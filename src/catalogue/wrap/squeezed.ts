@@ -62,14 +62,14 @@ export const wrapSqueezed = defineFunction({
         why: 'still air alone conducts 0.18, and no wrap twice as much',
       }),
       densityFit.still,
-      'it is fitted to 21 published points; take your own for other fibre',
+      'it is fitted to 21 published points; take your own for other fiber',
     ),
     per_density: optional(
       quantity('ratio', {
         says: 'the part of the conductivity that falls with density, at 1 lb/cu ft',
         least: 0,
         most: 0.3,
-        why: 'it lies near 0.07 for glass fibre',
+        why: 'it lies near 0.07 for glass fiber',
       }),
       densityFit.perDensity,
       'it is fitted to the same points',

@@ -3,7 +3,7 @@ import type { DuctSection } from '../../trade/section.ts';
 import type { Drawing, Mark, Point } from '../drawing.ts';
 import { sayCut, sayInches } from '../say.ts';
 
-const centre = { x: 140, y: 80 };
+const center = { x: 140, y: 80 };
 const mostWide = 130;
 const mostHigh = 124;
 const leastMetal = 14;
@@ -65,9 +65,9 @@ function acrossMarks(section: DuctSection, thickness: Inches): readonly Mark[] {
       Math.min(outer - leastWrap, (outer * section.diameter) / (section.diameter + 2 * thickness)),
     );
     return [
-      { type: 'ring', centre, inner, outer, role: 'wrap' },
-      { type: 'circle', centre, radius: inner, role: 'metal' },
-      widthMeasure(inner, centre.y + outer, sayInches(section.diameter)),
+      { type: 'ring', center, inner, outer, role: 'wrap' },
+      { type: 'circle', center, radius: inner, role: 'metal' },
+      widthMeasure(inner, center.y + outer, sayInches(section.diameter)),
     ];
   }
   const scale = Math.min(
@@ -79,19 +79,19 @@ function acrossMarks(section: DuctSection, thickness: Inches): readonly Mark[] {
   const wrap = Math.min(Math.max(leastWrap, thickness * scale), mostWide / 2 - leastMetal);
   const depth = sayInches(section.depth);
   const fits = 2 * halfHigh > depth.length * 7;
-  const x = centre.x - halfWide - wrap - 12 - (fits ? 0 : depth.length * 6.2 + 7);
+  const x = center.x - halfWide - wrap - 12 - (fits ? 0 : depth.length * 6.2 + 7);
   return [
     { type: 'outline', closed: true, role: 'wrap', points: bentAround(halfWide, halfHigh, wrap) },
     box(
-      { x: centre.x - halfWide, y: centre.y - halfHigh },
-      { x: centre.x + halfWide, y: centre.y + halfHigh },
+      { x: center.x - halfWide, y: center.y - halfHigh },
+      { x: center.x + halfWide, y: center.y + halfHigh },
       'metal',
     ),
-    widthMeasure(halfWide, centre.y + halfHigh + wrap, sayInches(section.width)),
+    widthMeasure(halfWide, center.y + halfHigh + wrap, sayInches(section.width)),
     {
       type: 'measure',
-      from: { x, y: centre.y + halfHigh },
-      to: { x, y: centre.y - halfHigh },
+      from: { x, y: center.y + halfHigh },
+      to: { x, y: center.y - halfHigh },
       text: depth,
     },
   ];
@@ -100,7 +100,7 @@ function acrossMarks(section: DuctSection, thickness: Inches): readonly Mark[] {
 /** Below whatever reaches down to `bottom`. */
 function widthMeasure(half: number, bottom: number, text: string): Mark {
   const y = bottom + 20;
-  return { type: 'measure', from: { x: centre.x - half, y }, to: { x: centre.x + half, y }, text };
+  return { type: 'measure', from: { x: center.x - half, y }, to: { x: center.x + half, y }, text };
 }
 
 /** The outer face of wrap that is bent round four corners. */
@@ -115,8 +115,8 @@ function bentAround(halfWide: number, halfHigh: number, wrap: number): readonly 
     [0, 1, 2, 3, 4].map((step) => {
       const turn = ((from + step / 4) * Math.PI) / 2;
       return {
-        x: centre.x + x * halfWide + wrap * Math.cos(turn),
-        y: centre.y + y * halfHigh + wrap * Math.sin(turn),
+        x: center.x + x * halfWide + wrap * Math.cos(turn),
+        y: center.y + y * halfHigh + wrap * Math.sin(turn),
       };
     }),
   );

@@ -71,8 +71,8 @@ function sector(
   angle: number,
 ): Piece {
   const [from, to] = [90 - angle / 2, 90 + angle / 2];
-  const outward = { centre: spot(0, 0), radius: outer, from, to };
-  const inward = { centre: spot(0, 0), radius: inner, from: to, to: from };
+  const outward = { center: spot(0, 0), radius: outer, from, to };
+  const inward = { center: spot(0, 0), radius: inner, from: to, to: from };
   const above = arcSpots(outward, curvePoints);
   const below = arcSpots(inward, curvePoints);
   const side = (is: string, spots: readonly (typeof above)[number][]) => ({

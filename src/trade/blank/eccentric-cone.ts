@@ -39,7 +39,7 @@ export interface EccentricCone {
   readonly piece: Piece;
 }
 
-/** Reducer between two round ends that stand level but not on one centre, by true lengths. In inches and degrees; the
+/** Reducer between two round ends that stand level but not on one center, by true lengths. In inches and degrees; the
  *  sheet as thin, diameters at its middle. Faults: `too_few_divisions`. Source: geometry. */
 export function eccentricCone(sizes: EccentricSizes): Outcome<EccentricCone, TradeFault> {
   const { firstDiameter, secondDiameter, height, offset, divisions, pieces } = sizes;

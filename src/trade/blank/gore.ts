@@ -10,7 +10,7 @@ export type GoreSeam = (typeof goreSeams)[number];
 
 export interface GoredElbowSizes {
   readonly diameter: Inches;
-  /** From the centre of the turn to the middle of the duct. */
+  /** From the center of the turn to the middle of the duct. */
   readonly radius: Inches;
   /** What the elbow turns through, in degrees. */
   readonly angle: number;

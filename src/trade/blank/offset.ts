@@ -3,7 +3,7 @@ import { type Inches, inches } from '../../base/quantity.ts';
 import type { TradeFault } from '../fault.ts';
 import { type Arc, arcSpots, edge, type Line, type Piece, type Spot, spot } from './piece.ts';
 
-/** Ogee: two equal arcs. Angled: two mitred elbows of one angle. Slant: straight between the ends, narrower across. */
+/** Ogee: two equal arcs. Angled: two mitered elbows of one angle. Slant: straight between the ends, narrower across. */
 export const offsetForms = ['ogee', 'angled', 'slant'] as const;
 export type OffsetForm = (typeof offsetForms)[number];
 
@@ -14,7 +14,7 @@ export interface OffsetSizes {
   readonly depth: Inches;
   /** How far the duct moves over. */
   readonly shift: Inches;
-  /** Along the duct, between the two bends on the centreline, or over the whole sweep of an ogee. */
+  /** Along the duct, between the two bends on the centerline, or over the whole sweep of an ogee. */
   readonly length: Inches | null;
   /** Of each of the two elbows, in degrees, in place of the length; for the angled form only. */
   readonly angle: number | null;
@@ -29,11 +29,11 @@ export interface OffsetSizes {
 export interface Offset {
   /** Along the duct between the bends. */
   readonly run: Inches;
-  /** Centreline between the bends: the sweep of an ogee, the leg of the others. */
+  /** Centerline between the bends: the sweep of an ogee, the leg of the others. */
   readonly travel: Inches;
   /** Turned at each bend, in degrees. */
   readonly turn: number;
-  /** Of the centreline of an ogee. */
+  /** Of the centerline of an ogee. */
   readonly radius: Inches | null;
   /** Square across the sloping part, as a share of the width. */
   readonly throughShare: number;
@@ -70,8 +70,8 @@ function ogee(sizes: OffsetSizes, run: Inches): Outcome<Offset, TradeFault> {
   const turn = 2 * Math.atan2(shift, run);
   const degrees = (turn * 180) / Math.PI;
   const [low, high] = [spot(radius, 0), spot(shift - radius, run)];
-  const arc = (centre: Spot, size: number, from: number, to: number): Arc => ({
-    centre,
+  const arc = (center: Spot, size: number, from: number, to: number): Arc => ({
+    center,
     radius: size,
     from,
     to,
@@ -114,7 +114,7 @@ function angled(sizes: OffsetSizes, run: Inches): Offset {
   const turn = Math.atan2(shift, run);
   const travel = Math.hypot(shift, run);
   const half = width / 2;
-  // A mitre at half the turn carries the outer corner so far beyond the centreline, and the inner one short of it.
+  // A miter at half the turn carries the outer corner so far beyond the centerline, and the inner one short of it.
   const beyond = half * Math.tan(turn / 2);
   const [first, second] = [firstNeck + beyond, secondNeck + beyond];
   const [a, b] = [spot(-half, -first), spot(half, -first)];

@@ -8,7 +8,7 @@ export interface Spot {
 
 /** Part of a circle along a side, for the exact length, area and size. Angles in degrees, from the right, turning left. */
 export interface Arc {
-  readonly centre: Spot;
+  readonly center: Spot;
   readonly radius: number;
   readonly from: number;
   readonly to: number;
@@ -54,9 +54,9 @@ export const spot = (across: number, up: number): Spot => ({ across, up });
 export const edge = (is: string, ...spots: readonly Spot[]): Side => ({ is, spots, added: inches(0) });
 
 /** Points along a circle, both ends included. */
-export function arcSpots({ centre, radius, from, to }: Arc, divisions: number): readonly Spot[] {
+export function arcSpots({ center, radius, from, to }: Arc, divisions: number): readonly Spot[] {
   return Array.from({ length: divisions + 1 }, (_, index) =>
-    onArc(centre, radius, from + ((to - from) * index) / divisions),
+    onArc(center, radius, from + ((to - from) * index) / divisions),
   );
 }
 
@@ -218,20 +218,20 @@ function normal(from: Spot, to: Spot): Spot {
 }
 
 /** A point that lies on an arc of its side, moved along the radius. A hollow arc that is tighter than its strip is wide
- *  leaves room for the strip up to the centre only. */
+ *  leaves room for the strip up to the center only. */
 function movedOffArc(at: Spot, side: Side): Spot | null {
   const arc = side.arcs?.find(
-    ({ centre, radius }) => Math.abs(distance(centre, at) - radius) < 1e-9 * Math.max(1, radius),
+    ({ center, radius }) => Math.abs(distance(center, at) - radius) < 1e-9 * Math.max(1, radius),
   );
   if (!arc) return null;
-  const { centre, radius } = arc;
+  const { center, radius } = arc;
   const share = arc.to > arc.from ? side.added / radius : -Math.min(side.added / radius, 1);
-  return spot(at.across + share * (at.across - centre.across), at.up + share * (at.up - centre.up));
+  return spot(at.across + share * (at.across - center.across), at.up + share * (at.up - center.up));
 }
 
-function onArc(centre: Spot, radius: number, angle: number): Spot {
+function onArc(center: Spot, radius: number, angle: number): Spot {
   const turn = (angle * Math.PI) / 180;
-  return spot(centre.across + radius * Math.cos(turn), centre.up + radius * Math.sin(turn));
+  return spot(center.across + radius * Math.cos(turn), center.up + radius * Math.sin(turn));
 }
 
 function arcLength({ radius, from, to }: Arc): number {
@@ -239,8 +239,8 @@ function arcLength({ radius, from, to }: Arc): number {
 }
 
 /** How many chords of the side lie on the arc. */
-function chordsOf({ centre, radius, from, to }: Arc, side: Side): number {
-  const [start, end] = [onArc(centre, radius, from), onArc(centre, radius, to)];
+function chordsOf({ center, radius, from, to }: Arc, side: Side): number {
+  const [start, end] = [onArc(center, radius, from), onArc(center, radius, to)];
   const spots = tidyLine(side.spots);
   const first = spots.findIndex((at) => distance(at, start) < 1e-9);
   const last = spots.findLastIndex((at) => distance(at, end) < 1e-9);
@@ -266,7 +266,7 @@ function turningSpots(side: Side): readonly Spot[] {
     const outward = arc.to > arc.from ? side.added : -side.added;
     return [-360, -270, -180, -90, 0, 90, 180, 270, 360]
       .filter((angle) => angle > least && angle < most)
-      .map((angle) => onArc(arc.centre, Math.max(0, arc.radius + outward), angle));
+      .map((angle) => onArc(arc.center, Math.max(0, arc.radius + outward), angle));
   });
 }
 

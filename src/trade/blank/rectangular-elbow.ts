@@ -3,8 +3,8 @@ import { type Inches, inches } from '../../base/quantity.ts';
 import type { TradeFault } from '../fault.ts';
 import { type Arc, arcSpots, edge, type Line, type Piece, type Side, type Spot, spot } from './piece.ts';
 
-/** Rounded: throat and heel are arcs about one centre. Mitred: both are square corners. */
-export const elbowForms = ['radius', 'mitred'] as const;
+/** Rounded: throat and heel are arcs about one center. Mitered: both are square corners. */
+export const elbowForms = ['radius', 'mitered'] as const;
 export type ElbowForm = (typeof elbowForms)[number];
 
 export interface ElbowSizes {
@@ -14,7 +14,7 @@ export interface ElbowSizes {
   readonly depth: Inches;
   /** Degrees turned through. */
   readonly angle: number;
-  /** 0 for a sharp throat; not used when mitred. */
+  /** 0 for a sharp throat; not used when mitered. */
   readonly throatRadius: Inches;
   readonly firstNeck: Inches;
   readonly secondNeck: Inches;
@@ -31,23 +31,23 @@ export interface RectangularElbow {
   /** Of the turn alone, without the straight ends. */
   readonly throatLength: Inches;
   readonly heelLength: Inches;
-  readonly centreline: Inches;
+  readonly centerline: Inches;
   /** Part 1 the cheek, 2 the heel, 3 the throat; a sharp throat without straight ends has no strip. */
   readonly pieces: readonly Piece[];
 }
 
-/** A mitre runs off the bench as the turn comes near 180°. */
+/** A miter runs off the bench as the turn comes near 180°. */
 export const mostMitre = 150;
 
 /** Cheeks, heel and throat of a rectangular elbow. In inches and degrees; the sheet as thin, bends sharp.
  *  Faults: `mitre_too_sharp`, `throat_flanges_meet`. Source: geometry. */
 export function rectangularElbow(sizes: ElbowSizes): Outcome<RectangularElbow, TradeFault> {
   const { form, width, depth, angle, firstNeck, secondNeck } = sizes;
-  if (form === 'mitred' && angle > mostMitre) {
+  if (form === 'mitered' && angle > mostMitre) {
     return failed({ code: 'mitre_too_sharp', angle, most: mostMitre });
   }
   const turn = (angle * Math.PI) / 180;
-  const throatRadius = form === 'mitred' ? 0 : sizes.throatRadius;
+  const throatRadius = form === 'mitered' ? 0 : sizes.throatRadius;
   const room = leastThroatLeg(sizes, throatRadius);
   const leg = Math.min(firstNeck, secondNeck);
   if (leg > 0 && leg < room)
@@ -55,10 +55,11 @@ export function rectangularElbow(sizes: ElbowSizes): Outcome<RectangularElbow, T
   const heelRadius = throatRadius + width;
   const throatLength = throatRadius * turn;
   const corner = width * Math.tan(turn / 2);
-  const heelLength = form === 'mitred' ? 2 * corner : heelRadius * turn;
-  const cheek = form === 'mitred' ? mitredCheek(sizes, corner) : roundCheek(sizes, throatRadius, heelRadius);
+  const heelLength = form === 'mitered' ? 2 * corner : heelRadius * turn;
+  const cheek =
+    form === 'mitered' ? miteredCheek(sizes, corner) : roundCheek(sizes, throatRadius, heelRadius);
   const heelLines =
-    form === 'mitred'
+    form === 'mitered'
       ? [bendAt(firstNeck + corner, depth)]
       : curveLines(firstNeck, heelLength, secondNeck, depth);
   const throatLines =
@@ -68,7 +69,7 @@ export function rectangularElbow(sizes: ElbowSizes): Outcome<RectangularElbow, T
     heelRadius: inches(heelRadius),
     throatLength: inches(throatLength),
     heelLength: inches(heelLength),
-    centreline: inches(form === 'mitred' ? corner : (throatRadius + width / 2) * turn),
+    centerline: inches(form === 'mitered' ? corner : (throatRadius + width / 2) * turn),
     pieces: [
       cheek,
       strip(2, 'heel', firstNeck + heelLength + secondNeck, sizes, heelLines),
@@ -82,18 +83,18 @@ function leastThroatLeg({ angle, flange }: ElbowSizes, throatRadius: number): In
   return inches(Math.max(0, flange - throatRadius) * Math.tan((angle * Math.PI) / 360));
 }
 
-/** About the centre of the turn, the first end below it to the right, turning left. */
+/** About the center of the turn, the first end below it to the right, turning left. */
 function roundCheek(sizes: ElbowSizes, throatRadius: number, heelRadius: number): Piece {
   const { angle, firstNeck, secondNeck, flange, divisions } = sizes;
-  const centre = spot(0, 0);
-  const heel: Arc = { centre, radius: heelRadius, from: 0, to: angle };
-  const throat: Arc = { centre, radius: throatRadius, from: angle, to: 0 };
+  const center = spot(0, 0);
+  const heel: Arc = { center, radius: heelRadius, from: 0, to: angle };
+  const throat: Arc = { center, radius: throatRadius, from: angle, to: 0 };
   const [heelSpots, throatSpots] = [arcSpots(heel, divisions), arcSpots(throat, divisions)];
   const arcOf = (arc: Arc) => (arc.radius > 0 ? { arcs: [arc] } : {});
   const outer = spot(heelRadius, -firstNeck);
   const inner = spot(throatRadius, -firstNeck);
-  const outerEnd = onward(heelSpots.at(-1) ?? centre, angle, secondNeck);
-  const innerEnd = onward(throatSpots[0] ?? centre, angle, secondNeck);
+  const outerEnd = onward(heelSpots.at(-1) ?? center, angle, secondNeck);
+  const innerEnd = onward(throatSpots[0] ?? center, angle, secondNeck);
   return {
     part: 1,
     name: 'cheek',
@@ -109,7 +110,7 @@ function roundCheek(sizes: ElbowSizes, throatRadius: number, heelRadius: number)
 }
 
 /** The sharp throat at the origin. */
-function mitredCheek({ width, angle, firstNeck, secondNeck, flange }: ElbowSizes, corner: number): Piece {
+function miteredCheek({ width, angle, firstNeck, secondNeck, flange }: ElbowSizes, corner: number): Piece {
   const turn = (angle * Math.PI) / 180;
   const throat = spot(0, 0);
   const [inner, outer] = [spot(0, -firstNeck), spot(width, -firstNeck)];

@@ -2,8 +2,8 @@ import { type Inches, inches } from '../../base/quantity.ts';
 import { type Piece, spot } from './piece.ts';
 
 /** How the second end stands to the first, sideways and up; a shift is counted from there. */
-export const sideways = ['centred', 'flush left', 'flush right'] as const;
-export const upright = ['centred', 'flush bottom', 'flush top'] as const;
+export const sideways = ['centered', 'flush left', 'flush right'] as const;
+export const upright = ['centered', 'flush bottom', 'flush top'] as const;
 export type Sideways = (typeof sideways)[number];
 export type Upright = (typeof upright)[number];
 
@@ -95,7 +95,7 @@ export function transition(sizes: TransitionSizes): Transition {
 }
 
 const byRule: Readonly<Record<Sideways | Upright, number>> = {
-  centred: 0,
+  centered: 0,
   'flush left': -1,
   'flush right': 1,
   'flush bottom': -1,

@@ -45,7 +45,7 @@ const supports: Readonly<Record<HangRule, Partial<Readonly<Record<HungDuct, Supp
   'flex standard': { flex: rule(4, 1.5) },
   // Its 4th edition, from memory.
   'older flex standard': { flex: rule(5) },
-  // Metal: a contractor's note, one- or two-storey intervals of 12 to 24 ft, the closer one kept. Flex: from memory.
+  // Metal: a contractor's note, one- or two-story intervals of 12 to 24 ft, the closer one kept. Flex: from memory.
   riser: { ...metal(rule(12)), flex: rule(6) },
 };
 

@@ -14,7 +14,7 @@ export interface TapSeal {
   readonly length: Inches;
 }
 
-/** Both seams of a tap that leaves its trunk square and on centre: where it meets the trunk, and its first joint. In
+/** Both seams of a tap that leaves its trunk square and on center: where it meets the trunk, and its first joint. In
  *  inches. On a round trunk the seam is the curve in which the two surfaces meet; the width of a rectangular branch
  *  lies along the trunk. Faults: `tap_wider_than_trunk`. Source: geometry. */
 export function tapSeal(branch: DuctSection, trunk: TrunkFace): Outcome<TapSeal, TradeFault> {

@@ -14,7 +14,7 @@ export interface CutOut {
   readonly around: Inches;
 }
 
-/** Hole in the facing of the trunk's wrap for a branch that leaves square and on centre, in inches. On a round trunk the
+/** Hole in the facing of the trunk's wrap for a branch that leaves square and on center, in inches. On a round trunk the
  *  hole is longer around the trunk than the branch is, since the facing curves away. The width of a rectangular branch
  *  lies along the trunk. Ease is added all round. Faults: `tap_wider_than_trunk`. Source: geometry. */
 export function cutOut(

@@ -14,18 +14,18 @@ import { type RatedWrap, squeezeExponent } from './r-left.ts';
 export const squeezeMethods = ['two figures', 'density'] as const;
 export type SqueezeMethod = (typeof squeezeMethods)[number];
 
-/** `k = still + fibres ÷ density`, in Btu·in/(h·ft²·°F) and lb/cu ft. */
+/** `k = still + fibers ÷ density`, in Btu·in/(h·ft²·°F) and lb/cu ft. */
 export interface DensityFit {
   readonly still: number;
   readonly perDensity: number;
 }
 
-/** Made for this project to 21 published points of glass-fibre wrap; the largest miss is 0.005. */
+/** Made for this project to 21 published points of glass-fiber wrap; the largest miss is 0.005. */
 export const densityFit: DensityFit = { still: 0.1986, perDensity: 0.0725 };
 /** The densities of those points. */
 export const fittedDensities = { least: 0.75, most: 3 } as const;
 
-/** Conductivity of glass-fibre wrap by its density. Faults: `past_the_fit`. */
+/** Conductivity of glass-fiber wrap by its density. Faults: `past_the_fit`. */
 export function conductivityByDensity(
   density: PoundsPerCubicFoot,
   fit: DensityFit = densityFit,

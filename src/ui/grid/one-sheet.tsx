@@ -1,7 +1,7 @@
 import {
   type KeyboardEvent,
   type MouseEvent,
-  type PointerEvent,
+  type PointerEvent as PressEvent,
   type RefObject,
   useId,
   useRef,
@@ -231,6 +231,7 @@ export function OneSheet({
   }
 
   function openMenuBelow(address: CellAddress): void {
+    table.current?.reveal(address);
     const cell = host.current && cellElement(host.current, address)?.getBoundingClientRect();
     if (cell) openMenu({ left: cell.left, top: cell.bottom }, range);
   }
@@ -272,7 +273,7 @@ export function OneSheet({
     pointer.pressCell(address, event);
   }
 
-  function onPointerDown(event: PointerEvent<HTMLElement>): void {
+  function onPointerDown(event: PressEvent<HTMLElement>): void {
     if (!isWithin(event.target, '.fill-corner') || event.button !== 0 || draft) return;
     event.preventDefault();
     pointer.pullCorner();

@@ -1,6 +1,6 @@
 import type { Verdict } from '../../workbook/check.ts';
 
-/** How a check speaks: always a sign and a word, so that colour is never needed. */
+/** How a check speaks: always a sign and a word, so that color is never needed. */
 export const verdictWords = {
   holds: { sign: '✓', word: 'Holds' },
   look: { sign: '!', word: 'Look' },

@@ -14,7 +14,7 @@ export interface WindowOptions {
   readonly size?: { readonly width: number; readonly height: number };
   /** What to open, under the page's address. */
   readonly path?: string;
-  /** The rest of what a browser can be told: colour scheme, permissions and so on. */
+  /** The rest of what a browser can be told: color scheme, permissions and so on. */
   readonly context?: BrowserContextOptions;
 }
 

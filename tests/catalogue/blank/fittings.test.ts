@@ -82,7 +82,7 @@ describe('the working of a flat pattern', () => {
   };
 
   it('tells every piece with its sides, points and sizes, and ends in the one asked for', () => {
-    const labels = worked(14, 8, 90, 1, 'width', 1, 'mitred')
+    const labels = worked(14, 8, 90, 1, 'width', 1, 'mitered')
       .steps()
       .map((step) => step.label);
     expect(labels.filter((label) => label.endsWith(': sides'))).toEqual([
@@ -96,7 +96,7 @@ describe('the working of a flat pattern', () => {
 
   it('gives a side, a point and an area by themselves, each in its unit', () => {
     const ask = (what: string, station: number) => {
-      const { value, unit } = worked(14, 8, 90, 1, what, station, 'mitred');
+      const { value, unit } = worked(14, 8, 90, 1, what, station, 'mitered');
       return [typeof value === 'number' ? Number(value.toFixed(4)) : value, unit];
     };
     expect(ask('side', 2)).toEqual([30, 'in']);
@@ -112,7 +112,7 @@ describe('the working of a flat pattern', () => {
       const outcome = blankRectangularElbow.call(raw);
       return outcome.ok ? '' : wordFault(outcome.fault);
     };
-    expect(sentence(14, 8, 90, 3, 'width', 1, 'mitred', null, 0, 0)).toBe(
+    expect(sentence(14, 8, 90, 3, 'width', 1, 'mitered', null, 0, 0)).toBe(
       'There is no part 3 in this fitting; its pieces are 1 (cheek) and 2 (heel). Choose one of these.',
     );
     expect(sentence(14, 8, 90, 1, 'side', 5)).toContain('The cheek has 4 sides, so there is no side 5.');

@@ -37,7 +37,7 @@ const anyElbow = fc
 
 const sideOf = (piece: Piece, name: string) => piece.sides.find((side) => side.is.startsWith(name));
 
-it('each edge of a gore, rolled up, lies flat in the plane of its miter through the centre of the turn', () => {
+it('each edge of a gore, rolled up, lies flat in the plane of its miter through the center of the turn', () => {
   fc.assert(
     fc.property(anyElbow, (sizes) => {
       const { ordinates, miter } = made(sizes);

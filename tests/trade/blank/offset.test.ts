@@ -55,7 +55,7 @@ it('each side is as long as the edge of the cheek that it meets', () => {
   );
 });
 
-it('a cheek has the area of its centreline times the clear width', () => {
+it('a cheek has the area of its centerline times the clear width', () => {
   fc.assert(
     fc.property(anySizes, (sizes) => {
       const one = made(sizes);

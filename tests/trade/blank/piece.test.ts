@@ -64,8 +64,8 @@ it('a sector has the area and the arcs of a ring, however few its chords', () =>
       fc.integer({ min: 1, max: 48 }),
       (inner, wide, angle, divisions) => {
         const outer = inner + wide;
-        const heel = { centre: spot(0, 0), radius: outer, from: 0, to: angle };
-        const throat = { centre: spot(0, 0), radius: inner, from: angle, to: 0 };
+        const heel = { center: spot(0, 0), radius: outer, from: 0, to: angle };
+        const throat = { center: spot(0, 0), radius: inner, from: angle, to: 0 };
         const [heelSpots, throatSpots] = [arcSpots(heel, divisions), arcSpots(throat, divisions)];
         const end = [heelSpots.at(-1) ?? spot(0, 0), throatSpots[0] ?? spot(0, 0)];
         const heelSide: Side = { is: 'heel', spots: heelSpots, added: inches(0), arcs: [heel] };
@@ -97,10 +97,10 @@ it('a side of no length leaves no trace in the outline', () => {
   expect(cutOutline(one)).toEqual([spot(0, -1), spot(4, -1), b, c, a]);
 });
 
-it('a hollow arc tighter than its flange is wide keeps the flange up to its centre, and no farther', () => {
+it('a hollow arc tighter than its flange is wide keeps the flange up to its center, and no farther', () => {
   fc.assert(
     fc.property(double(0.001, 0.2), double(10, 170), (radius, angle) => {
-      const throat = { centre: spot(0, 0), radius, from: angle, to: 0 };
+      const throat = { center: spot(0, 0), radius, from: angle, to: 0 };
       const throatSpots = arcSpots(throat, 12);
       const [far, near] = [
         spot(12 * Math.cos((angle * Math.PI) / 180), 12 * Math.sin((angle * Math.PI) / 180)),

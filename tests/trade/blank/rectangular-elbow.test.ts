@@ -77,11 +77,11 @@ it('heel and throat are as long as the edges of the cheek that they meet, and as
   );
 });
 
-it('a cheek has the area of the centreline times the width (Pappus), straight ends and all', () => {
+it('a cheek has the area of the centerline times the width (Pappus), straight ends and all', () => {
   fc.assert(
     fc.property(anySizes, (sizes) => {
       const made = elbow(sizes);
-      const along = sizes.firstNeck + made.centreline + sizes.secondNeck;
+      const along = sizes.firstNeck + made.centerline + sizes.secondNeck;
       expect((144 * netArea(part(made, 1))) / (along * sizes.width)).toBeCloseTo(1, 9);
     }),
   );
@@ -125,21 +125,21 @@ it('a square turn fits a square with the heel radius for its side, and flanges b
   );
 });
 
-it('a mitred elbow and a sharp-throated one have the same throat; the mitred heel is longer', () => {
+it('a mitered elbow and a sharp-throated one have the same throat; the mitered heel is longer', () => {
   fc.assert(
     fc.property(anySizes, (sizes) => {
       const sharp = { ...sizes, throatRadius: inches(0), flange: inches(0) };
-      const mitred = elbow({ ...sharp, form: 'mitred' });
+      const mitered = elbow({ ...sharp, form: 'mitered' });
       const round = elbow({ ...sharp, form: 'radius' });
-      expect([mitred.throatLength, round.throatLength]).toEqual([0, 0]);
-      expect(mitred.heelLength).toBeGreaterThan(round.heelLength);
+      expect([mitered.throatLength, round.throatLength]).toEqual([0, 0]);
+      expect(mitered.heelLength).toBeGreaterThan(round.heelLength);
     }),
   );
 });
 
 it('a sharp throat without straight ends is a bend line, and no strip', () => {
   const bare = {
-    form: 'mitred',
+    form: 'mitered',
     width: inches(14),
     depth: inches(8),
     angle: 90,
@@ -150,7 +150,7 @@ it('a sharp throat without straight ends is a bend line, and no strip', () => {
   expect(made.pieces.map((piece) => piece.name)).toEqual(['cheek', 'heel']);
 });
 
-it('a mitre near a half turn is refused, a radius is not', () => {
+it('a miter near a half turn is refused, a radius is not', () => {
   fc.assert(
     fc.property(sizesWith(180).map(withRoom), (sizes) => {
       const outcome = rectangularElbow(sizes);
@@ -165,7 +165,7 @@ it('a mitre near a half turn is refused, a radius is not', () => {
 
 it('flanges in a sharp throat are refused where they would lie over each other, and the least length will do', () => {
   const sizes = (neck: number, flange: number): ElbowSizes => ({
-    form: 'mitred',
+    form: 'mitered',
     width: inches(14),
     depth: inches(8),
     angle: 120,
