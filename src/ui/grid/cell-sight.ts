@@ -5,6 +5,7 @@ import { cellAt } from '../../workbook/cells.ts';
 import type { Cell, Sheet } from '../../workbook/document.ts';
 import { shownValue } from '../../workbook/standing.ts';
 import type { Values } from '../../workbook/values.ts';
+import type { TaggedCells } from '../formula/tagged-cells.ts';
 import { isOneCell } from './selection.ts';
 
 /** What the grid is showing: one sheet with its values, where the person is, and what that cell comes from. */
@@ -17,6 +18,8 @@ export interface SheetSight {
   readonly range: CellRange;
   /** Cells with a dashed line around them: those cut out and not yet put in, or those that a pull would fill. */
   readonly outlined: CellRange | null;
+  /** Cells of this sheet that the formula being written reads. */
+  readonly tagged: readonly TaggedCells[];
 }
 
 /** Everything that decides how one cell of the grid looks. */
@@ -37,10 +40,21 @@ export interface CellSight {
   /** Whether the corner to fill from is here. */
   readonly isCorner: boolean;
   readonly isInHeadingRow: boolean;
+  readonly tags: readonly CellTag[];
 }
 
+/** The number of a stretch of cells in the formula being written, and which of its sides run along this cell. */
+export interface CellTag {
+  readonly tag: number;
+  readonly rim: string;
+  /** How many numbers stand before its own; the number itself stands in the first cell only, else null. */
+  readonly place: number | null;
+}
+
+const noTags: readonly CellTag[] = [];
+
 export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
-  const { sheet, values, selected, marked, range, outlined } = sight;
+  const { sheet, values, selected, marked, range, outlined, tagged } = sight;
   const cell = cellAt(sheet, address);
   return {
     address,
@@ -55,6 +69,7 @@ export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
     isCorner: sameAddress(address, range.to),
     isMarked: marked.some((range) => isInRange(address, range)),
     isInHeadingRow: hasHeading(sheet, address.row),
+    tags: tagged.length === 0 ? noTags : tagsOf(address, tagged),
   };
 }
 
@@ -69,7 +84,25 @@ export function sameSight(one: CellSight, other: CellSight): boolean {
     one.outline === other.outline &&
     one.isCorner === other.isCorner &&
     one.isMarked === other.isMarked &&
-    one.isInHeadingRow === other.isInHeadingRow
+    one.isInHeadingRow === other.isInHeadingRow &&
+    sameTags(one.tags, other.tags)
+  );
+}
+
+function tagsOf(address: CellAddress, tagged: readonly TaggedCells[]): readonly CellTag[] {
+  let numbers = 0;
+  return tagged.flatMap(({ tag, range }) => {
+    const rim = rimOf(address, range);
+    if (rim === null) return [];
+    const place = sameAddress(address, range.from) ? numbers++ : null;
+    return [{ tag, rim, place }];
+  });
+}
+
+function sameTags(some: readonly CellTag[], others: readonly CellTag[]): boolean {
+  return (
+    some.length === others.length &&
+    some.every(({ tag, rim }, at) => tag === others[at]?.tag && rim === others[at]?.rim)
   );
 }
 
