@@ -90,7 +90,7 @@ test('a second window may look and copy, and is told politely why it may not cha
     await second.keyboard.press('Control+c');
     await expect.poll(() => complaint.textContent()).toBe('');
     await second.keyboard.press(key);
-    await expect.poll(() => complaint.textContent(), key).toMatch(/^This workbook is open in another window/);
+    await expect.poll(() => complaint.textContent(), { message: key }).toMatch(/^This workbook is open in another window/);
   }
   await second.keyboard.press('Shift+F10');
   await second.getByRole('menuitem', { name: 'Put in a row above' }).click();
