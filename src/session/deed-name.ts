@@ -23,7 +23,9 @@ export function deedName(workbook: Workbook, command: Command): string {
       return first ? `the look of ${placeName(workbook, command.sheet, first)}` : 'a look';
     }
     case 'write':
-      return `pasting at ${placeName(workbook, command.sheet, command.at)}`;
+      return command.file === undefined
+        ? `pasting at ${placeName(workbook, command.sheet, command.at)}`
+        : `lines from ${shortened(command.file)} at ${placeName(workbook, command.sheet, command.at)}`;
     case 'copy':
       return `copying to ${placeName(workbook, command.to.sheet, command.to.range.from)}`;
     case 'move':

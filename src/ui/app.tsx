@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { CellAddress } from '../base/address.ts';
 import { cellsOf, sheetWithId } from '../workbook/cells.ts';
 import type { Sheet } from '../workbook/document.ts';
@@ -6,6 +6,7 @@ import { sumsOf } from '../workbook/selection-sums.ts';
 import type { Standing } from '../workbook/standing.ts';
 import type { DeskKeeper } from './desk.ts';
 import { openFile, saveFile } from './files/workbook-file.ts';
+import { createWritingDesk, WritingDeskContext } from './formula/writing-desk.ts';
 import { FunctionFinder } from './functions/function-finder.tsx';
 import { isOneCell, rangeOf, selectionWords } from './grid/selection.ts';
 import { SheetGrid } from './grid/sheet-grid.tsx';
@@ -27,6 +28,8 @@ interface Spot {
   readonly head?: CellAddress | undefined;
   /** Set while the trade functions stand in place of the sheet. */
   readonly isLookingUp?: boolean;
+  /** The cell whose formula is being written while the person picks cells of another sheet for it. */
+  readonly writing?: { readonly sheetId: string; readonly address: CellAddress } | undefined;
 }
 
 /** Where one begins on a sheet: at the first cell that waits to be filled, or else at the first that measures something. */
@@ -35,6 +38,10 @@ function firstSpot(sheet: Sheet | undefined, standing: Standing | undefined): Ce
   const cells = sheet ? [...cellsOf(sheet)] : [];
   const measured = cells.find(({ cell }) => cell.unit !== undefined && cell.content !== null);
   return waits?.address ?? measured?.address ?? { row: 0, column: 0 };
+}
+
+function backToWriting({ cells }: Spot, { sheetId, address }: NonNullable<Spot['writing']>): Spot {
+  return { sheetId, cells: { ...cells, [sheetId]: address } };
 }
 
 export function App({ keeper }: { readonly keeper: DeskKeeper }) {
@@ -46,7 +53,10 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const sheet = sheetWithId(workbook, spot.sheetId) ?? workbook.sheets[0];
   const sheetId = sheet?.id ?? '';
   const address = spot.cells[sheetId] ?? firstSpot(sheet, standings.get(sheetId));
-  const explanation = useExplanation(session, state, sheetId, address);
+  const [desk] = useState(createWritingDesk);
+  const writing = useSyncExternalStore(desk.subscribe, desk.current);
+  const told = spot.writing ?? { sheetId, address };
+  const explanation = useExplanation(session, state, told.sheetId, told.address);
 
   const marked = useMemo(
     () => explanation.comesFrom.filter((link) => link.sheetId === sheetId).map((link) => link.range),
@@ -69,8 +79,20 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
     );
   }, [freed]);
 
+  // Whoever picked cells of another sheet comes back to the formula's own when it is written.
+  useEffect(() => {
+    if (writing === null)
+      setSpot((before) => (before.writing ? backToWriting(before, before.writing) : before));
+  }, [writing]);
+
   const go = (to: string, cell: CellAddress, head?: CellAddress) =>
     setSpot(({ cells }) => ({ sheetId: to, cells: { ...cells, [to]: cell }, head }));
+
+  /** Another sheet; a formula that waits for a cell stays in Working, so that the cell can be picked there. */
+  function choose(id: string): void {
+    const isPicking = writing?.field === 'working' && writing.pointing.canPoint();
+    setSpot(({ cells }) => ({ sheetId: id, cells, writing: isPicking ? writing : undefined }));
+  }
 
   async function open(file: File): Promise<void> {
     const kept = await openFile(file);
@@ -90,75 +112,77 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const last = state.history.done.at(-1);
   const next = state.history.undone.at(-1);
   return (
-    <div className="app">
-      <Header
-        title={workbook.title}
-        template={workbook.template ?? null}
-        keeping={state.keeping}
-        figures={state.figures}
-        undoName={last?.says ?? null}
-        redoName={next?.says ?? null}
-        isReadOnly={state.isReadOnly}
-        onUndo={() => session.undo()}
-        onRedo={() => session.redo()}
-        onOpen={open}
-        onSave={() => saveFile(session.kept())}
-        onRetitle={(title) => session.run({ type: 'retitle', title })}
-      />
-      <div className="app-side">
-        <SheetList
-          workbook={workbook}
-          standings={standings}
-          current={spot.isLookingUp ? '' : sheetId}
-          onChoose={(id) => setSpot(({ cells }) => ({ sheetId: id, cells }))}
+    <WritingDeskContext value={desk}>
+      <div className="app">
+        <Header
+          title={workbook.title}
+          template={workbook.template ?? null}
+          keeping={state.keeping}
+          figures={state.figures}
+          undoName={last?.says ?? null}
+          redoName={next?.says ?? null}
+          isReadOnly={state.isReadOnly}
+          onUndo={() => session.undo()}
+          onRedo={() => session.redo()}
+          onOpen={open}
+          onSave={() => saveFile(session.kept())}
+          onRetitle={(title) => session.run({ type: 'retitle', title })}
         />
-        <LookUpList
-          isOpen={spot.isLookingUp ?? false}
-          onOpen={() => setSpot((before) => ({ ...before, isLookingUp: true }))}
-        />
-        <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
-      </div>
-      <main className="app-sheet">
-        {spot.isLookingUp ? (
-          <>
-            <h1 className="app-sheet-name">Trade functions</h1>
-            <p className="app-sheet-says">
-              Each shows what it takes, an example worked through, and where its figures come from. Copy the
-              example into a cell and put your own cells in place of its numbers.
-            </p>
-          </>
-        ) : (
-          <>
-            <h1 className="app-sheet-name">{sheet?.name}</h1>
-            <p className="app-sheet-says">{sheet?.says}</p>
-          </>
-        )}
-        {notice ? (
-          <Notice {...notice} onDismiss={() => setNotice(null)} onAct={() => location.reload()} />
-        ) : null}
-        {spot.isLookingUp ? (
-          <FunctionFinder />
-        ) : (
-          <SheetGrid
-            key={workbook.id}
-            session={session}
-            state={state}
-            sheetId={sheetId}
-            selected={address}
-            head={spot.head ?? address}
-            onSelect={(cell, head) => go(sheetId, cell, head)}
-            marked={marked}
+        <div className="app-side">
+          <SheetList
+            workbook={workbook}
+            standings={standings}
+            current={spot.isLookingUp ? '' : sheetId}
+            onChoose={choose}
           />
-        )}
-      </main>
-      <WorkingPanel
-        session={session}
-        state={state}
-        explanation={explanation}
-        selection={selection}
-        onGo={(to, cell) => go(to, cell)}
-        key={`${workbook.id}`}
-      />
-    </div>
+          <LookUpList
+            isOpen={spot.isLookingUp ?? false}
+            onOpen={() => setSpot((before) => ({ ...before, isLookingUp: true }))}
+          />
+          <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
+        </div>
+        <main className="app-sheet">
+          {spot.isLookingUp ? (
+            <>
+              <h1 className="app-sheet-name">Trade functions</h1>
+              <p className="app-sheet-says">
+                Each shows what it takes, an example worked through, and where its figures come from. Copy the
+                example into a cell and put your own cells in place of its numbers.
+              </p>
+            </>
+          ) : (
+            <>
+              <h1 className="app-sheet-name">{sheet?.name}</h1>
+              <p className="app-sheet-says">{sheet?.says}</p>
+            </>
+          )}
+          {notice ? (
+            <Notice {...notice} onDismiss={() => setNotice(null)} onAct={() => location.reload()} />
+          ) : null}
+          {spot.isLookingUp ? (
+            <FunctionFinder />
+          ) : (
+            <SheetGrid
+              key={workbook.id}
+              session={session}
+              state={state}
+              sheetId={sheetId}
+              selected={address}
+              head={spot.head ?? address}
+              onSelect={(cell, head) => go(sheetId, cell, head)}
+              marked={marked}
+            />
+          )}
+        </main>
+        <WorkingPanel
+          session={session}
+          state={state}
+          explanation={explanation}
+          selection={selection}
+          onGo={(to, cell) => go(to, cell)}
+          key={`${workbook.id}`}
+        />
+      </div>
+    </WritingDeskContext>
   );
 }

@@ -1,5 +1,5 @@
 import { done, failed, type Outcome } from '../base/outcome.ts';
-import type { Unit } from '../base/unit.ts';
+import { type Unit, units } from '../base/unit.ts';
 import type { TapeFault } from '../trade/tape/fault.ts';
 import { readTape } from '../trade/tape/read.ts';
 import { type Cell, type Content, type Format, isFormula, type Question } from './document.ts';
@@ -63,16 +63,30 @@ function readMeasured(text: string, cell: Cell, unit: Unit): Outcome<Entry, Entr
   return done(String(content) === text ? { content } : { content, typed: text });
 }
 
-function readNumber(text: string, unit: Unit, format: Format | undefined): Outcome<number, EntryFault> {
+function readNumber(written: string, unit: Unit, format: Format | undefined): Outcome<number, EntryFault> {
+  const text = ungrouped(written);
   if (unit === 'in' || unit === 'ft') {
     const bare = format?.type === 'millimetres' ? 'mm' : unit;
     const length = readTape(text, bare);
-    if (!length.ok) return failed({ code: 'not_a_length', fault: length.fault, typed: text });
+    if (!length.ok) return failed({ code: 'not_a_length', fault: length.fault, typed: written });
     return done(unit === 'ft' ? length.value / 12 : length.value);
   }
-  const number = plainNumber(text.replace(/^\$\s*|\s*%$/g, ''));
-  if (number === null) return failed({ code: 'not_a_number', typed: text, unit });
+  const number = plainNumber(withoutMark(text, unit));
+  if (number === null) return failed({ code: 'not_a_number', typed: written, unit });
   return done(unit === 'percent' ? number / 100 : number);
+}
+
+/** `12,345.5` → `12345.5`: a comma between thousands, as the page shows them. */
+function ungrouped(text: string): string {
+  return text.replace(/(?<![\d.,])\d{1,3}(,\d{3})+(?![\d,])/, (number) => number.replaceAll(',', ''));
+}
+
+/** A number may stand with the mark of its cell, as the page shows it: `$12`, `10 %`, `26 ga`. */
+function withoutMark(text: string, unit: Unit): string {
+  if (unit === 'money') return text.replace(/^([-+]?)\$\s*/, '$1');
+  const { label } = units[unit];
+  const isMarked = label !== '' && text.toLowerCase().endsWith(label.toLowerCase());
+  return isMarked ? text.slice(0, -label.length).trimEnd() : text;
 }
 
 /** A cell nobody has set up takes what the entry looks like: a length with foot or inch marks, a number, yes or no, or text. */

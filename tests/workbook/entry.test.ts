@@ -33,6 +33,24 @@ describe('an entry is read by the unit of its cell', () => {
     expect(contentOf('10', given({ unit: 'percent' }))).toBe(0.1);
   });
 
+  test.each([
+    ['$1,234.50', 'money', 1234.5],
+    ['-$3.00', 'money', -3],
+    ['26 ga', 'gauge', 26],
+    ['12,345 cfm', 'cfm', 12345],
+    ['1,234,567', 'count', 1234567],
+    ['1,372 mm', 'in', 1372 / 25.4],
+  ] as const)(
+    '%s is read as the page shows it, with its mark and a comma between thousands',
+    (typed, unit, number) => {
+      expect(contentOf(typed, given({ unit }))).toBeCloseTo(number, 12);
+    },
+  );
+
+  test.each(['1,23', '1,2345', '12 ga ga', 'ga'])('%s is no number for all that', (typed) => {
+    expect(contentOf(typed, given({ unit: 'gauge' }))).toBe('not_a_number');
+  });
+
   test('a count takes whole numbers only', () => {
     expect(contentOf('3', given({ unit: 'count' }))).toBe(3);
     expect(contentOf('3.5', given({ unit: 'count' }))).toBe('not_whole');

@@ -1,13 +1,18 @@
-import { type KeyboardEvent, useId, useLayoutEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, type MouseEvent, useId, useLayoutEffect, useRef, useState } from 'react';
 import { writeAddress } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import { cellAt } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import { labelOf } from '../../workbook/label.ts';
+import { SignatureNote } from '../formula/signature-note.tsx';
+import { TagList } from '../formula/tag-list.tsx';
+import type { TaggedCells } from '../formula/tagged-cells.ts';
 import { ChoiceList, fittingChoices } from './choice-list.tsx';
+import { CompletionList } from './completion-list.tsx';
 import type { Draft } from './draft.ts';
 import type { EditorPlace } from './editor-place.ts';
 import { questionWords } from './question-words.ts';
+import { useFormulaField } from './use-formula-field.ts';
 import './cell-editor.css';
 
 /** Where the person goes after an entry is taken. */
@@ -19,6 +24,7 @@ export function CellEditor({
   sheet,
   draft,
   place,
+  tagged,
   onType,
   onOffer,
   onGiveUp,
@@ -27,6 +33,8 @@ export function CellEditor({
   readonly sheet: Sheet;
   readonly draft: Draft;
   readonly place: EditorPlace;
+  /** The cells that the formula reads so far. */
+  readonly tagged: readonly TaggedCells[];
   readonly onType: (typed: string) => void;
   readonly onOffer: (typed: string, onward: Onward, takesFocus: boolean) => void;
   readonly onGiveUp: () => void;
@@ -39,6 +47,8 @@ export function CellEditor({
   const choices = fittingChoices(question?.choices ?? [], typed, began);
   const chosen = active === null ? undefined : choices[active];
   const asks = question ? questionWords(sheet, address) : '';
+  const formula = useFormulaField({ session, sheet, draft, field, onType });
+  const { options } = formula;
   const preview = typed === began ? null : session.preview(sheet.id, address, typed);
 
   useLayoutEffect(() => {
@@ -49,6 +59,10 @@ export function CellEditor({
 
   function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {
     if (event.nativeEvent.isComposing) return;
+    if (formula.onKey(event)) {
+      event.preventDefault();
+      return;
+    }
     const onward = onwardOf(event);
     if (onward !== null) {
       event.preventDefault();
@@ -65,7 +79,9 @@ export function CellEditor({
     }
   }
 
-  const hasList = (question?.choices ?? []).length > 0;
+  const hasList = formula.isFormula || (question?.choices ?? []).length > 0;
+  const listed = formula.isFormula ? options : choices;
+  const at = formula.isFormula ? formula.active : active;
   const name = [labelOf(sheet, address), writeAddress(address)].filter(Boolean).join(', ');
   return (
     <div
@@ -90,14 +106,16 @@ export function CellEditor({
         {...(hasList && {
           role: 'combobox',
           'aria-autocomplete': 'list',
-          'aria-expanded': choices.length > 0,
+          'aria-expanded': listed.length > 0,
           'aria-controls': `${id}-choices`,
-          ...(active !== null && { 'aria-activedescendant': `${id}-choices-${active}` }),
+          ...(at !== null && { 'aria-activedescendant': `${id}-choices-${at}` }),
         })}
         onChange={(event) => {
           setActive(null);
           onType(event.target.value);
+          formula.onCaret();
         }}
+        onSelect={formula.onCaret}
         onKeyDown={onKeyDown}
         onBlur={(event) => {
           // The window lost the focus, not the field: the person comes back to it.
@@ -110,7 +128,27 @@ export function CellEditor({
             {asks}
           </p>
         ) : null}
-        {hasList ? (
+        {formula.isFormula ? (
+          <>
+            <CompletionList
+              id={`${id}-choices`}
+              options={options}
+              active={formula.active}
+              onChoose={formula.choose}
+            />
+            <div className="cell-editor-signature" role="status">
+              {formula.signature ? <SignatureNote help={formula.signature} /> : null}
+            </div>
+            <TagList cells={tagged} state={session.getState()} />
+            <div className="cell-editor-deeds">
+              <button type="button" onMouseDown={keepFocus} onClick={() => formula.pointing.holdNext()}>
+                Hold with $ <kbd>F8</kbd>
+              </button>
+              {formula.pointing.canPoint() ? <span>Press a cell, or walk to it, to put it in.</span> : null}
+            </div>
+          </>
+        ) : null}
+        {hasList && !formula.isFormula ? (
           <ChoiceList
             id={`${id}-choices`}
             choices={choices}
@@ -122,9 +160,10 @@ export function CellEditor({
           id={`${id}-note`}
           className="cell-editor-note"
           role="status"
-          data-wrong={preview?.ok === false ? '' : undefined}
+          data-wrong={preview?.ok === false && !formula.isFormula ? '' : undefined}
+          data-unfinished={formula.isFormula ? '' : undefined}
         >
-          {refusal === null && preview && !(hasList && choices.length > 0)
+          {refusal === null && preview && listed.length === 0
             ? preview.ok
               ? `reads as ${preview.value}`
               : preview.fault
@@ -136,6 +175,11 @@ export function CellEditor({
       </div>
     </div>
   );
+}
+
+/** What is pressed beside the field would take the focus, and the field would offer what was typed so far. */
+function keepFocus(event: MouseEvent): void {
+  event.preventDefault();
 }
 
 function onwardOf({ key, shiftKey }: KeyboardEvent): Onward | null {

@@ -67,7 +67,8 @@ function fillCorner(): HTMLElement {
   return corner;
 }
 
-function rimOf(address: CellAddress, range: CellRange): string | null {
+/** Which sides of a block of cells run along this one: `top left`. Null off the block. */
+export function rimOf(address: CellAddress, range: CellRange): string | null {
   if (!isInRange(address, range)) return null;
   const sides = [
     address.row === range.from.row && 'top',

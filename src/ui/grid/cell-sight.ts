@@ -1,15 +1,18 @@
-import type { CellAddress } from '../../base/address.ts';
+import { type CellAddress, sameAddress } from '../../base/address.ts';
 import type { CellValue } from '../../base/value.ts';
 import { cellAt } from '../../workbook/cells.ts';
 import type { Cell, Sheet } from '../../workbook/document.ts';
 import { shownValue } from '../../workbook/standing.ts';
 import type { Values } from '../../workbook/values.ts';
-import { type CellMarks, marksOf, type SheetMarks, sameMarks } from './cell-marks.ts';
+import type { TaggedCells } from '../formula/tagged-cells.ts';
+import { type CellMarks, marksOf, rimOf, type SheetMarks, sameMarks } from './cell-marks.ts';
 
 /** What the grid is showing: one sheet with its values, and what is marked on it. */
 export interface SheetSight extends SheetMarks {
   readonly sheet: Sheet;
   readonly values: Values;
+  /** Cells of this sheet that the formula being written reads. */
+  readonly tagged: readonly TaggedCells[];
 }
 
 /** Everything that decides how one cell of the grid looks. */
@@ -21,10 +24,21 @@ export interface CellSight extends CellMarks {
   readonly cell: Cell | null;
   readonly value: CellValue;
   readonly isInHeadingRow: boolean;
+  readonly tags: readonly CellTag[];
 }
 
+/** The number of a stretch of cells in the formula being written, and which of its sides run along this cell. */
+export interface CellTag {
+  readonly tag: number;
+  readonly rim: string;
+  /** How many numbers stand before its own; the number itself stands in the first cell only, else null. */
+  readonly place: number | null;
+}
+
+const noTags: readonly CellTag[] = [];
+
 export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
-  const { sheet, values } = sight;
+  const { sheet, values, tagged } = sight;
   const cell = cellAt(sheet, address);
   return {
     ...marksOf(sight, address),
@@ -34,6 +48,7 @@ export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
     cell,
     value: shownValue(sheet, address, cell, values),
     isInHeadingRow: hasHeading(sheet, address.row),
+    tags: tagged.length === 0 ? noTags : tagsOf(address, tagged),
   };
 }
 
@@ -43,7 +58,25 @@ export function sameSight(one: CellSight, other: CellSight): boolean {
     one.cell === other.cell &&
     one.value === other.value &&
     one.isInHeadingRow === other.isInHeadingRow &&
-    sameMarks(one, other)
+    sameMarks(one, other) &&
+    sameTags(one.tags, other.tags)
+  );
+}
+
+function tagsOf(address: CellAddress, tagged: readonly TaggedCells[]): readonly CellTag[] {
+  let numbers = 0;
+  return tagged.flatMap(({ tag, range }) => {
+    const rim = rimOf(address, range);
+    if (rim === null) return [];
+    const place = sameAddress(address, range.from) ? numbers++ : null;
+    return [{ tag, rim, place }];
+  });
+}
+
+function sameTags(some: readonly CellTag[], others: readonly CellTag[]): boolean {
+  return (
+    some.length === others.length &&
+    some.every(({ tag, rim }, at) => tag === others[at]?.tag && rim === others[at]?.rim)
   );
 }
 

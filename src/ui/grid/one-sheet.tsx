@@ -4,6 +4,7 @@ import {
   type PointerEvent as PressEvent,
   type RefObject,
   useId,
+  useMemo,
   useRef,
   useState,
 } from 'react';
@@ -12,11 +13,14 @@ import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { extentOf } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
+import { taggedCells } from '../formula/tagged-cells.ts';
+import { useWriting, useWritingDesk } from '../formula/writing-desk.ts';
 import type { Carried } from './carried.ts';
 import { CellEditor, type Onward } from './cell-editor.tsx';
 import { addressOf, cellElement, isWithin, lineOf } from './cell-place.ts';
 import { beginDraft, type Draft } from './draft.ts';
 import { nextTo } from './filled-edge.ts';
+import { followPointer } from './follow-pointer.ts';
 import { type KeyWish, plainKey, reachOf, readKey, within } from './keyboard.ts';
 import { type LineDeed, lineDeedGroups } from './line-deeds.ts';
 import { LineMenu, type MenuPlace } from './line-menu.tsx';
@@ -85,7 +89,14 @@ export function OneSheet({
   const range = useSameRange(rangeOf(selection));
   const isCutHere = carried?.kind === 'cut' && carried.sheetId === sheet.id;
   const outlined = pull ?? (isCutHere ? carried.range : null);
-  const sight = { sheet, values: state.values, selected, marked, range, outlined };
+  const desk = useWritingDesk();
+  const writing = useWriting();
+  const allTagged = useMemo(
+    () => (writing ? taggedCells(state.workbook, writing.sheetId, writing.text) : []),
+    [state.workbook, writing],
+  );
+  const tagged = useMemo(() => allTagged.filter((one) => one.sheetId === sheet.id), [allTagged, sheet.id]);
+  const sight = { sheet, values: state.values, selected, marked, range, outlined, tagged };
   const { table, wantFocus, wantInView } = useSheetTable(host, sight, {
     helpId: id,
     isEditing: draft !== null || menu !== null,
@@ -255,6 +266,11 @@ export function OneSheet({
     const line = lineOf(target);
     if (!(address || line) || isInEditor(target)) return;
     isSteppingOut.current = false;
+    if (address && event.button === 0 && desk.current()?.pointing.canPoint()) {
+      keepFocus(event);
+      point(address);
+      return;
+    }
     if (draft && !offer(draft.typed, 'stay', true)) {
       // The field keeps the focus, and what was typed.
       event.preventDefault();
@@ -271,6 +287,23 @@ export function OneSheet({
     if (!address) return;
     wasHere.current = sameAddress(address, selected) && draft === null;
     pointer.pressCell(address, event);
+  }
+
+  /** The cell goes into the formula that is being written; a pull makes a block of it. */
+  function point(address: CellAddress): void {
+    const pointing = desk.current()?.pointing;
+    pointing?.pointTo(sheet, address, address);
+    const cellArea = table.current?.cellArea;
+    if (!cellArea) return;
+    followPointer({
+      start: address,
+      cellArea,
+      onPlace: (to) => {
+        table.current?.reveal(to);
+        pointing?.pointTo(sheet, address, to);
+      },
+      onEnd: () => {},
+    });
   }
 
   function onPointerDown(event: PressEvent<HTMLElement>): void {
@@ -298,12 +331,14 @@ export function OneSheet({
     const address = addressOf(event.target);
     const isTouch = event.nativeEvent instanceof PointerEvent && event.nativeEvent.pointerType === 'touch';
     // Without keys there is nothing to start typing with: a second touch opens the cell.
-    if (address && isTouch && wasHere.current && !isInEditor(event.target)) begin(address, null);
+    const isPointing = desk.current()?.pointing.canPoint() ?? false;
+    if (address && isTouch && wasHere.current && !isPointing && !isInEditor(event.target))
+      begin(address, null);
   }
 
   function onDoubleClick(event: MouseEvent<HTMLElement>): void {
     const address = addressOf(event.target);
-    if (address && !isInEditor(event.target)) begin(address, null);
+    if (address && !isInEditor(event.target) && !desk.current()?.pointing.canPoint()) begin(address, null);
   }
 
   return (
@@ -334,6 +369,7 @@ export function OneSheet({
           sheet={sheet}
           draft={draft}
           place={place}
+          tagged={allTagged}
           onType={(typed) => onDraft({ ...draft, typed, refusal: null })}
           onOffer={(typed, onward, takesFocus) => offer(typed, onward, takesFocus)}
           onGiveUp={giveUp}

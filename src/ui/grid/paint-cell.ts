@@ -6,7 +6,7 @@ import type { Cell, Sheet } from '../../workbook/document.ts';
 import { type Shown, showValue } from '../../workbook/show.ts';
 import { mark, paintMarks } from './cell-marks.ts';
 import { cellName, mustBeFilled } from './cell-name.ts';
-import type { CellSight } from './cell-sight.ts';
+import type { CellSight, CellTag } from './cell-sight.ts';
 
 const signs = { holds: '✓', look: '!', stop: '✕' } as const;
 
@@ -33,7 +33,22 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   const piece = document.createElement('span');
   piece.className = 'sheet-cell';
   piece.append(small('visually-hidden', cellName(sight)), words);
+  for (const tag of sight.tags) piece.append(tagMark(tag));
   paintMarks(element, piece, sight);
+  return piece;
+}
+
+/** A line around the cells of one reference, and its number; the formula's own list says the same in words. */
+function tagMark({ tag, rim, place }: CellTag): HTMLElement {
+  const piece = small('cell-tag', '');
+  piece.ariaHidden = 'true';
+  piece.dataset.tagRim = rim;
+  piece.dataset.tagLine = String(tag % 4);
+  if (place !== null) {
+    const number = small('cell-tag-number', String(tag));
+    number.dataset.place = String(Math.min(place, 3));
+    piece.append(number);
+  }
   return piece;
 }
 

@@ -1,3 +1,4 @@
+import { digits } from '../../workbook/digits.ts';
 import { type Cell, isFormula } from '../../workbook/document.ts';
 import { readEntry } from '../../workbook/entry.ts';
 import { showValue } from '../../workbook/show.ts';
@@ -35,9 +36,4 @@ function withoutLimits({ question: _question, ...cell }: Cell): Cell {
 /** Apart by no more than the last binary places that a change of unit may cost. */
 function isSame(read: unknown, content: number): boolean {
   return typeof read === 'number' && Math.abs(read - content) <= Math.abs(content) * 1e-12;
-}
-
-/** All digits of a number and no exponent, which a tape does not have. */
-export function digits(number: number): string {
-  return number.toLocaleString('en-US', { useGrouping: false, maximumFractionDigits: 20 });
 }

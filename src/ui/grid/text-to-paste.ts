@@ -1,7 +1,7 @@
 import { units } from '../../base/unit.ts';
 import type { Plain } from '../../base/value.ts';
+import { digits } from '../../workbook/digits.ts';
 import type { Cell } from '../../workbook/document.ts';
-import { digits } from './text-to-edit.ts';
 
 /** A value as an entry that the target reads as the very same measure: lengths with their mark, since a bare number may
  *  mean feet or millimetres there; a value of another unit with that unit, so that it is refused and not mistaken. */

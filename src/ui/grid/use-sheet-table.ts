@@ -14,7 +14,7 @@ export interface KeptTable {
 /** Keeps a table on the page that shows what it is given, with the selected cell in view and the focus with it. */
 export function useSheetTable(
   host: RefObject<HTMLElement | null>,
-  { sheet, values, selected, marked, range, outlined }: SheetSight,
+  { sheet, values, selected, marked, range, outlined, tagged }: SheetSight,
   {
     helpId,
     isEditing,
@@ -22,7 +22,7 @@ export function useSheetTable(
   }: { readonly helpId: string; readonly isEditing: boolean; readonly isFirst: RefObject<boolean> },
 ): KeptTable {
   const table = useRef<SheetTable | null>(null);
-  const first = useRef<SheetSight>({ sheet, values, selected, marked, range, outlined });
+  const first = useRef<SheetSight>({ sheet, values, selected, marked, range, outlined, tagged });
   const focused = useRef(selected);
   const isFocusWanted = useRef(false);
   const wanted = useRef<CellAddress | null>(null);
@@ -44,10 +44,10 @@ export function useSheetTable(
   }, [isFirst]);
 
   useLayoutEffect(() => {
-    table.current?.show({ sheet, values, selected, marked, range, outlined });
+    table.current?.show({ sheet, values, selected, marked, range, outlined, tagged });
     if (wanted.current) table.current?.reveal(wanted.current);
     wanted.current = null;
-  }, [sheet, values, selected, marked, range, outlined]);
+  }, [sheet, values, selected, marked, range, outlined, tagged]);
 
   useLayoutEffect(() => {
     const isMoved = !sameAddress(focused.current, selected);

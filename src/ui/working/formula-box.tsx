@@ -65,7 +65,7 @@ export function FormulaBox({
     else setRefusal(outcome.fault);
   }
 
-  if (!isOpen) {
+  if (!isOpen || !sheet) {
     return (
       <>
         <button
@@ -105,7 +105,9 @@ export function FormulaBox({
         fallback={<div className="formula-box">{formula ? <FormulaReading formula={formula} /> : ' '}</div>}
       >
         <FormulaEditor
-          workbook={() => session.getState().workbook}
+          session={session}
+          sheet={sheet}
+          address={address}
           text={draft ?? formula ?? ''}
           takesFocus={isAskedFor}
           onChange={(text) => {

@@ -7,14 +7,22 @@ import {
 import { defaultKeymap, history, historyKeymap } from '@codemirror/commands';
 import { bracketMatching, LanguageSupport, LRLanguage, syntaxHighlighting } from '@codemirror/language';
 import { Compartment, EditorState } from '@codemirror/state';
-import { EditorView, keymap } from '@codemirror/view';
-import { useEffect, useId, useRef, useState } from 'react';
+import { EditorView, type KeyBinding, keymap } from '@codemirror/view';
+import { type RefObject, useEffect, useId, useMemo, useRef, useState } from 'react';
+import type { CellAddress } from '../../base/address.ts';
 import { formulaLanguage } from '../../formula/highlight.ts';
 import { type SignatureHelp, signatureAt } from '../../formula/signature-help.ts';
-import type { Workbook } from '../../workbook/document.ts';
+import type { Session } from '../../session/session.ts';
+import type { Sheet } from '../../workbook/document.ts';
+import { formulaFunctions } from '../formula/known-words.ts';
+import { createPointing, type Pointing } from '../formula/pointing.ts';
+import { SignatureNote } from '../formula/signature-note.tsx';
+import { TagList } from '../formula/tag-list.tsx';
+import { taggedCells } from '../formula/tagged-cells.ts';
+import { useOnDesk } from '../formula/writing-desk.ts';
+import { lastPlace } from '../grid/selection.ts';
 import { formulaClasses } from './formula-classes.ts';
-import { completionSource, formulaFunctions } from './formula-help.ts';
-import { SignatureNote } from './signature-note.tsx';
+import { completionSource } from './formula-help.ts';
 
 const language = new LanguageSupport(LRLanguage.define({ name: 'formula', parser: formulaLanguage }));
 
@@ -34,7 +42,9 @@ const oneLine = EditorState.transactionFilter.of((transaction) => {
 
 /** The formula as a text to write in, with help while one writes. Enter puts it into the cell, Escape gives it up. */
 export function FormulaEditor({
-  workbook,
+  session,
+  sheet,
+  address,
   text,
   takesFocus,
   onChange,
@@ -43,7 +53,10 @@ export function FormulaEditor({
   refusalId,
   isRefused,
 }: {
-  readonly workbook: () => Workbook;
+  readonly session: Session;
+  /** Where the formula is to stand. */
+  readonly sheet: Sheet;
+  readonly address: CellAddress;
   /** What stands there at first. */
   readonly text: string;
   readonly takesFocus: boolean;
@@ -59,6 +72,14 @@ export function FormulaEditor({
   const view = useRef<EditorView | null>(null);
   const [attributes] = useState(() => new Compartment());
   const [help, setHelp] = useState<SignatureHelp | null>(null);
+  const [written, setWritten] = useState(text);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: made once; the sheet and the cell stay while one writes
+  const pointing = useMemo(() => pointingIn(view, sheet, address), []);
+  useOnDesk({ sheetId: sheet.id, address, text: written, field: 'working', pointing });
+  const tagged = useMemo(
+    () => taggedCells(session.getState().workbook, sheet.id, written),
+    [session, sheet.id, written],
+  );
   const handlers = useRef({ onChange, onCommit, onGiveUp });
   handlers.current = { onChange, onCommit, onGiveUp };
 
@@ -72,12 +93,13 @@ export function FormulaEditor({
         selection: { anchor: text.length },
         extensions: [
           autocompletion({
-            override: [completionSource(workbook)],
+            override: [completionSource(() => session.getState().workbook)],
             icons: false,
             optionClass: () => 'formula-option',
           }),
           keymap.of([
             { key: 'Tab', run: acceptCompletion },
+            ...pointingKeys(pointing),
             {
               key: 'Enter',
               run: (editor) => {
@@ -102,7 +124,10 @@ export function FormulaEditor({
           EditorView.lineWrapping,
           keymap.of([...closeBracketsKeymap, ...historyKeymap, ...defaultKeymap]),
           EditorView.updateListener.of(({ state, docChanged, selectionSet }) => {
-            if (docChanged) handlers.current.onChange(state.doc.toString());
+            if (docChanged) {
+              setWritten(state.doc.toString());
+              handlers.current.onChange(state.doc.toString());
+            }
             if (docChanged || selectionSet) setHelp(helpIn(state));
           }),
           attributes.of([]),
@@ -138,6 +163,7 @@ export function FormulaEditor({
       <div className="signature-note" role="status" hidden={help === null}>
         {help ? <SignatureNote help={help} /> : null}
       </div>
+      <TagList cells={tagged} state={session.getState()} />
       <div className="formula-keys" id={`${id}-keys`}>
         <button
           type="button"
@@ -148,9 +174,49 @@ export function FormulaEditor({
         <button type="button" onClick={() => handlers.current.onGiveUp()}>
           Leave as it was <kbd>Esc</kbd>
         </button>
+        <button type="button" onMouseDown={(event) => event.preventDefault()} onClick={pointing.holdNext}>
+          Hold with $ <kbd>F8</kbd>
+        </button>
       </div>
     </>
   );
+}
+
+/** Cells that are pressed or walked to go into the editor's text. */
+function pointingIn(view: RefObject<EditorView | null>, sheet: Sheet, address: CellAddress): Pointing {
+  return createPointing(
+    {
+      read: () => ({
+        text: view.current?.state.doc.toString() ?? '',
+        caret: view.current?.state.selection.main.head ?? 0,
+      }),
+      replace: ({ from, to, insert }) => {
+        view.current?.dispatch({
+          changes: { from, to, insert },
+          selection: { anchor: from + insert.length },
+          scrollIntoView: true,
+        });
+        view.current?.focus();
+      },
+    },
+    { sheet, address },
+    lastPlace,
+  );
+}
+
+function pointingKeys(pointing: Pointing): readonly KeyBinding[] {
+  const arrow = (key: string, rows: number, columns: number): KeyBinding => ({
+    key,
+    run: ({ state }) => state.selection.main.empty && pointing.step(rows, columns, false),
+    shift: ({ state }) => state.selection.main.empty && pointing.step(rows, columns, true),
+  });
+  return [
+    arrow('ArrowUp', -1, 0),
+    arrow('ArrowDown', 1, 0),
+    arrow('ArrowLeft', 0, -1),
+    arrow('ArrowRight', 0, 1),
+    { key: 'F8', run: pointing.holdNext },
+  ];
 }
 
 function helpIn(state: EditorState): SignatureHelp | null {

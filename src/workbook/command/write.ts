@@ -7,13 +7,16 @@ import type { Cell, Sheet, Workbook } from '../document.ts';
 import { cellAfterEntry, sameCell } from '../entered.ts';
 import { type EntryFault, readEntry } from '../entry.ts';
 
-/** Several entries at once, as they come from the clipboard or from a file: a row of texts for each row of cells. */
+/** Several entries at once, as they come from the clipboard or from a file: a row of texts for each row of cells. Null
+ *  leaves a cell as it is. */
 export interface WriteCommand {
   readonly type: 'write';
   readonly sheet: string;
   /** The top left cell. */
   readonly at: CellAddress;
-  readonly rows: readonly (readonly string[])[];
+  readonly rows: readonly (readonly (string | null)[])[];
+  /** The file that they come from, if they do. */
+  readonly file?: string;
 }
 
 /** One entry that is not taken, and where. */
@@ -43,6 +46,7 @@ export function writeEntries(
   const refused: RefusedEntry[] = [];
   for (const [down, row] of rows.entries()) {
     for (const [right, typed] of row.entries()) {
+      if (typed === null) continue;
       const address = { row: at.row + down, column: at.column + right };
       const before = cellAt(sheet, address);
       const entry = readEntry(typed, before);

@@ -1,5 +1,5 @@
 import type { SignatureHelp } from '../../formula/signature-help.ts';
-import { aboutArgument } from './formula-help.ts';
+import { aboutArgument } from './known-words.ts';
 
 /** How the function at the caret is called, and what may stand where the caret is. */
 export function SignatureNote({ help }: { readonly help: SignatureHelp }) {
