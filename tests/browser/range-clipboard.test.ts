@@ -5,6 +5,7 @@ test('copied cells bring their formulas along, which then point to their new nei
   const { page, cell, words, keys, selection, drag } = await openRanges();
   await drag(cell('A2'), cell('F2'));
   await keys('Control+c');
+  expect(await selection()).toBe('copied');
   await cell('A5').click();
   await keys('Control+v');
   expect(await selection()).toBe('A5 to F5, 6 cells');

@@ -84,6 +84,8 @@ export function OneSheet({
   const [complaint, setComplaint] = useState('');
   const isPastingValues = useRef(false);
   const [pull, setPull] = useState<CellRange | null>(null);
+  /** Read out after a copy or a cut, until something else is selected. */
+  const [taken, setTaken] = useState<{ readonly range: CellRange; readonly says: string } | null>(null);
   const [menu, setMenu] = useState<OpenMenu | null>(null);
   const selection: Selection = { here: selected, head };
   const range = useSameRange(rangeOf(selection));
@@ -125,7 +127,15 @@ export function OneSheet({
   useClipboard({
     isOnCell: () =>
       isInside(host.current, document.activeElement) && addressOf(document.activeElement) !== null,
-    onTake: deeds.take,
+    onTake: (kind) => {
+      const text = deeds.take(kind);
+      setTaken(
+        text === null
+          ? null
+          : { range, says: kind === 'cut' ? 'cut, ready to be put in elsewhere' : 'copied' },
+      );
+      return text;
+    },
     onPaste: (text) => deeds.paste(text, isPastingValues.current),
   });
   const place = useEditorPlace(host, frame, draft?.address ?? null);
@@ -359,7 +369,7 @@ export function OneSheet({
         can be done to rows and columns. Escape and then Tab goes on past the sheet.
       </p>
       <p className="visually-hidden" role="status">
-        {selectionWords(range)}
+        {taken?.range === range ? taken.says : selectionWords(range)}
       </p>
       <div ref={host} className="sheet-grid-table" />
       {draft && place ? (
