@@ -143,8 +143,8 @@ function storedCell({ content, ...other }: Cell): StoredWorkbook['sheets'][numbe
 
 function liveValue(value: WorkbookFile['values'][string][string]): CellValue {
   if (typeof value !== 'object' || value === null) return value;
-  const { fault, sentence, bornAt } = value;
-  return { fault: fault as FaultCode, sentence, ...(bornAt ? { bornAt } : {}) }; // only ever shown, then replaced
+  const { fault, sentence, bornAt, ring } = value;
+  return { fault: fault as FaultCode, sentence, ...(bornAt ? { bornAt } : {}), ...(ring ? { ring } : {}) }; // only ever shown, then replaced
 }
 
 function clash(one: Sheet, other: Sheet): boolean {

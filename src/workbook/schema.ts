@@ -86,7 +86,12 @@ const storedValue = z.union([
   z.string().max(32_767),
   z.boolean(),
   z.null(),
-  z.strictObject({ fault: z.string().max(40), sentence: z.string().max(2000), bornAt: placed.optional() }),
+  z.strictObject({
+    fault: z.string().max(40),
+    sentence: z.string().max(2000),
+    bornAt: placed.optional(),
+    ring: z.array(placed).max(1000).readonly().optional(),
+  }),
 ]);
 
 export const storedValues = z.record(name, z.record(address, storedValue));
