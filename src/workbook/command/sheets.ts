@@ -3,6 +3,7 @@ import { afterSheetRemoval, afterSheetRename } from '../../formula/rename.ts';
 import { sheetNamed } from '../cells.ts';
 import { applyDifference, type Change, type Difference } from '../difference.ts';
 import type { Workbook } from '../document.ts';
+import { usualColumn } from '../lines.ts';
 import { rewrittenFormulas } from '../rewriting.ts';
 
 export type SheetCommand =
@@ -24,6 +25,7 @@ export type SheetFault =
 
 const longestName = 60;
 const longestSentence = 500;
+const columnsOfNew = 6;
 
 export function changeSheets(workbook: Workbook, command: SheetCommand): Outcome<Difference, SheetFault> {
   if (command.type === 'add_sheet') return addSheet(workbook, command);
@@ -85,7 +87,13 @@ function addSheet(
   const name = wanted.trim();
   const fault = nameFault(workbook, name, null);
   if (fault) return failed(fault);
-  const sheet = { id, name, says: '', columns: [], rows: [] };
+  const sheet = {
+    id,
+    name,
+    says: '',
+    columns: Array.from({ length: columnsOfNew }, () => usualColumn),
+    rows: [],
+  };
   return done([{ type: 'sheet', index, before: null, after: sheet }]);
 }
 
