@@ -20,6 +20,9 @@ export interface CellFault {
   readonly sentence: string;
   /** The cell where the trouble began, where that is another one: `Wrap!F4`. */
   readonly bornAt?: string;
+  /** Of a circular fault: the cells of the ring in the order of reading, `Wrap!F4` each. Left out where it is too long
+   *  to be followed. */
+  readonly ring?: readonly string[];
 }
 
 /** What a cell shows: a plain value, or the fault that stands in its place. */

@@ -136,5 +136,10 @@ export function createCalculator({
 
 function isSame(one: CellValue, other: CellValue): boolean {
   if (!isFault(one) || !isFault(other)) return one === other;
-  return one.fault === other.fault && one.sentence === other.sentence && one.bornAt === other.bornAt;
+  return (
+    one.fault === other.fault &&
+    one.sentence === other.sentence &&
+    one.bornAt === other.bornAt &&
+    one.ring?.join() === other.ring?.join()
+  );
 }

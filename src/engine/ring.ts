@@ -5,9 +5,15 @@ import { wordRing } from './wording.ts';
 /** How many cells may be looked at for one ring; a longer one is told without its cells, since nobody would read so many. */
 const looksAtMost = 500;
 
+export interface Ring {
+  /** Empty where the ring is too long to be followed. */
+  readonly cells: readonly string[];
+  readonly sentence: string;
+}
+
 /** Finds the shortest ring through a cell and words it. `next` gives the cells of rings that a cell reads directly. */
-export function ringWording(next: (place: Place) => readonly Place[]): (start: Place) => string {
-  const worded = new Map<string, string>();
+export function ringFinder(next: (place: Place) => readonly Place[]): (start: Place) => Ring {
+  const known = new Map<string, Ring>();
   /** Cells of rings that were too long to follow; they are not followed again for another cell. */
   const inLongRing = new Set<string>();
 
@@ -32,9 +38,12 @@ export function ringWording(next: (place: Place) => readonly Place[]): (start: P
 
   return (start) => {
     const name = placeName(start);
-    const sentence = worded.get(name) ?? wordRing(ringThrough(start));
-    worded.set(name, sentence);
-    return sentence;
+    const before = known.get(name);
+    if (before) return before;
+    const cells = ringThrough(start);
+    const ring = { cells, sentence: wordRing(cells) };
+    known.set(name, ring);
+    return ring;
   };
 }
 

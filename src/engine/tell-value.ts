@@ -4,7 +4,7 @@ import type { Place } from './calculator.ts';
 import type { FormulaEngine } from './formula-engine.ts';
 import type { KeptBook } from './kept-book.ts';
 import { placeName, readPlaceName } from './place-name.ts';
-import { ringWording } from './ring.ts';
+import { ringFinder } from './ring.ts';
 import { longestText, tooLongFault } from './wording.ts';
 
 /** Makes a value of the engine ready to be told: rings with their cells, texts not without end, and `bornAt` only where it
@@ -13,7 +13,7 @@ export function valueTeller(
   book: KeptBook,
   engine: FormulaEngine,
 ): (value: CellValue, place?: Place) => CellValue {
-  const wordRing = ringWording((place) => {
+  const ringThrough = ringFinder((place) => {
     const cell = book.at(place);
     if (cell?.type !== 'formula' || cell.reading.type !== 'sound') return [];
     return cell.reading.reaches
@@ -33,10 +33,13 @@ export function valueTeller(
     const { fault } = value;
     const cause = value.bornAt === undefined ? null : readPlaceName(value.bornAt);
     if (!cause) return { fault, sentence: value.sentence };
-    const sentence = fault === 'circular' ? wordRing(cause) : value.sentence;
-    return place && isSamePlace(cause, place)
-      ? { fault, sentence }
-      : { fault, sentence, bornAt: placeName(cause) };
+    const ring = fault === 'circular' ? ringThrough(cause) : null;
+    return {
+      fault,
+      sentence: ring?.sentence ?? value.sentence,
+      ...(place && isSamePlace(cause, place) ? {} : { bornAt: placeName(cause) }),
+      ...(ring && ring.cells.length > 0 ? { ring: ring.cells } : {}),
+    };
   };
 }
 

@@ -1,6 +1,7 @@
 import { type Axis, columnName, writeAddress } from '../base/address.ts';
 import { assertNever } from '../base/outcome.ts';
 import { sheetWithId } from '../workbook/cells.ts';
+import type { Dress } from '../workbook/command/dress.ts';
 import type { Command } from '../workbook/commands.ts';
 import type { Workbook } from '../workbook/document.ts';
 
@@ -20,7 +21,9 @@ export function deedName(workbook: Workbook, command: Command): string {
       return `the title ${shortened(command.title)}`;
     case 'dress': {
       const [first] = command.addresses;
-      return first ? `the look of ${placeName(workbook, command.sheet, first)}` : 'a look';
+      const part = dressName(command.dress);
+      if (command.addresses.length > 1) return `${part} ${command.addresses.length} cells`;
+      return first ? `${part} ${placeName(workbook, command.sheet, first)}` : 'a look';
     }
     case 'write':
       return command.file === undefined
@@ -36,6 +39,18 @@ export function deedName(workbook: Workbook, command: Command): string {
       return `putting in ${linesName(command)}`;
     case 'remove_lines':
       return `taking out ${linesName(command)}`;
+    case 'resize_column':
+      return `the width of ${linesName({ axis: 'column', at: command.at, count: command.widths.length })}`;
+    case 'hide_lines':
+      return `hiding ${linesName(command)}`;
+    case 'show_lines':
+      return `showing ${linesName(command)}`;
+    case 'freeze':
+      return `what stays in sight on ${sheetName(workbook, command.sheet)}`;
+    case 'copy_sheet':
+      return `the copy ${shortened(command.name)}`;
+    case 'describe_sheet':
+      return `the sentence of ${sheetName(workbook, command.sheet)}`;
     case 'add_sheet':
       return `the new sheet ${shortened(command.name)}`;
     case 'remove_sheet':
@@ -53,6 +68,15 @@ export function deedName(workbook: Workbook, command: Command): string {
     default:
       return assertNever(command);
   }
+}
+
+/** Which part of a dress it was, as it is written before a place. */
+function dressName({ role, unit, format, question, note }: Dress): string {
+  if (question !== undefined) return 'the question of';
+  if (role !== undefined) return 'the role of';
+  if (unit !== undefined) return 'the unit of';
+  if (format !== undefined) return 'how numbers show in';
+  return note === undefined ? 'the look of' : 'the note on';
 }
 
 function placeName(workbook: Workbook, id: string, address: { row: number; column: number }): string {

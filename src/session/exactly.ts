@@ -23,6 +23,7 @@ export function exactly(value: CellValue, cell: Cell | null): string | null {
     case 'percent':
       return differs(value * 100, format.places) ? showValue(value, 'percent').text : null;
     case 'millimetres':
+    case 'metres':
       return full;
   }
 }

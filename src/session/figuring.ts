@@ -2,7 +2,7 @@ import type { CellFault } from '../base/value.ts';
 import { bookOf } from '../engine/book.ts';
 import type { Calculator, CalculatorBook, CellChange, CellEdit, Place } from '../engine/calculator.ts';
 import { sheetWithId } from '../workbook/cells.ts';
-import type { Difference } from '../workbook/difference.ts';
+import { type Difference, isLookOnly } from '../workbook/difference.ts';
 import { isFormula, type Workbook } from '../workbook/document.ts';
 
 /** What figuring has to tell: new values, all of them or some, or that it cannot go on. */
@@ -99,7 +99,7 @@ export function createFiguring(
     after: (difference, next) => {
       workbook = next;
       for (const change of difference) {
-        if (change.type === 'title') continue;
+        if (isLookOnly(change)) continue;
         const sheet = change.type === 'cell' ? sheetWithId(next, change.sheet)?.name : undefined;
         if (change.type !== 'cell' || sheet === undefined) {
           mustOpen = true;

@@ -1,6 +1,8 @@
 import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { CellAddress } from '../base/address.ts';
+import type { Outcome } from '../base/outcome.ts';
 import { cellsOf, sheetWithId } from '../workbook/cells.ts';
+import type { Command } from '../workbook/commands.ts';
 import type { Sheet } from '../workbook/document.ts';
 import { sumsOf } from '../workbook/selection-sums.ts';
 import type { Standing } from '../workbook/standing.ts';
@@ -14,6 +16,7 @@ import { Header } from './header/header.tsx';
 import { Notice, type Notice as NoticeText } from './notice.tsx';
 import { LookUpList } from './sheets/look-up-list.tsx';
 import { SheetList } from './sheets/sheet-list.tsx';
+import { SheetSentence } from './sheets/sheet-sentence.tsx';
 import { ShelfList } from './sheets/shelf-list.tsx';
 import { useExplanation } from './use-explanation.ts';
 import { useHistoryKeys } from './use-history-keys.ts';
@@ -109,6 +112,32 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
     setSpot({ sheetId: '', cells: {} });
   }
 
+  /** What the list of sheets cannot do is told over the sheet; a name that is refused stands in its own field. */
+  function runFromList(command: Command): Outcome<null, string> {
+    const outcome = session.run(command);
+    if (command.type !== 'rename_sheet') setNotice(outcome.ok ? null : { sentence: outcome.fault });
+    return outcome;
+  }
+
+  function removeSheet({ id, name }: Sheet): boolean {
+    const outcome = runFromList({ type: 'remove_sheet', sheet: id });
+    if (outcome.ok) {
+      const { history } = session.getState();
+      const deed = history.done.at(-1);
+      setNotice({
+        sentence: `The sheet ${name} was taken out, with all that stood on it.`,
+        action: 'Put it back',
+        act: () => {
+          setNotice(null);
+          // Whatever was done since has to be taken back first, and the person sees it go by name.
+          if (session.getState().history.done.at(-1) === deed) session.undo();
+          else setNotice({ sentence: 'More was changed since. Press Undo until the sheet is back.' });
+        },
+      });
+    }
+    return outcome.ok;
+  }
+
   const last = state.history.done.at(-1);
   const next = state.history.undone.at(-1);
   return (
@@ -134,6 +163,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
             standings={standings}
             current={spot.isLookingUp ? '' : sheetId}
             onChoose={choose}
+            onRun={runFromList}
+            onRemove={removeSheet}
           />
           <LookUpList
             isOpen={spot.isLookingUp ?? false}
@@ -153,11 +184,20 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
           ) : (
             <>
               <h1 className="app-sheet-name">{sheet?.name}</h1>
-              <p className="app-sheet-says">{sheet?.says}</p>
+              <SheetSentence
+                key={sheetId}
+                says={sheet?.says ?? ''}
+                isReadOnly={state.isReadOnly}
+                onOffer={(says) => session.run({ type: 'describe_sheet', sheet: sheetId, says })}
+              />
             </>
           )}
           {notice ? (
-            <Notice {...notice} onDismiss={() => setNotice(null)} onAct={() => location.reload()} />
+            <Notice
+              {...notice}
+              onDismiss={() => setNotice(null)}
+              onAct={notice.act ?? (() => location.reload())}
+            />
           ) : null}
           {spot.isLookingUp ? (
             <FunctionFinder />

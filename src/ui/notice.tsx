@@ -2,6 +2,8 @@
 export interface Notice {
   readonly sentence: string;
   readonly action?: string;
+  /** What the action does; to open the page again where nothing is said. */
+  readonly act?: () => void;
 }
 
 export function Notice({

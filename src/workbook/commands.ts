@@ -8,6 +8,7 @@ import { changeLines, type LinesCommand, type LinesFault } from './command/lines
 import { type MoveCommand, type MoveFault, moveCells } from './command/move.ts';
 import { changeNames, type NameCommand, type NameFault } from './command/names.ts';
 import { changeSheets, type SheetCommand, type SheetFault } from './command/sheets.ts';
+import { changeSight, type SightCommand, type SightFault } from './command/sight.ts';
 import { type WriteCommand, type WriteFault, writeEntries } from './command/write.ts';
 import type { Change, Difference } from './difference.ts';
 import type { Workbook } from './document.ts';
@@ -30,6 +31,7 @@ export type Command =
   | MoveCommand
   | FillCommand
   | LinesCommand
+  | SightCommand
   | SheetCommand
   | NameCommand;
 
@@ -41,6 +43,7 @@ export type CommandFault =
   | MoveFault
   | FillFault
   | LinesFault
+  | SightFault
   | SheetFault
   | NameFault
   | { readonly code: 'no_such_sheet' }
@@ -70,7 +73,14 @@ export function runCommand(workbook: Workbook, command: Command): Outcome<Differ
     case 'insert_lines':
     case 'remove_lines':
       return changeLines(workbook, command);
+    case 'resize_column':
+    case 'hide_lines':
+    case 'show_lines':
+    case 'freeze':
+      return changeSight(workbook, command);
     case 'add_sheet':
+    case 'copy_sheet':
+    case 'describe_sheet':
     case 'remove_sheet':
     case 'rename_sheet':
     case 'move_sheet':

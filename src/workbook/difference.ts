@@ -1,8 +1,8 @@
 import type { Axis, CellAddress } from '../base/address.ts';
 import { assertNever } from '../base/outcome.ts';
 import { withCell } from './cells.ts';
-import type { Cell, NamedRange, Sheet, Workbook } from './document.ts';
-import { type Line, withLines } from './lines.ts';
+import type { Cell, Column, Frozen, NamedRange, Sheet, Workbook } from './document.ts';
+import { type Line, withColumn, withHiddenRows, withLines } from './lines.ts';
 
 /** One reversible change. `before` and `after` are whole values, so that turning it round is swapping them. */
 export type Change =
@@ -29,6 +29,29 @@ export type Change =
       readonly before: readonly Line[];
       readonly after: readonly Line[];
     }
+  | {
+      readonly type: 'column';
+      readonly sheet: string;
+      readonly at: number;
+      readonly before: Column;
+      readonly after: Column;
+    }
+  /** The rows that are not shown. */
+  | {
+      readonly type: 'hidden_rows';
+      readonly sheet: string;
+      readonly before: readonly number[];
+      readonly after: readonly number[];
+    }
+  /** Null where the sheet says nothing of what stays in sight. */
+  | {
+      readonly type: 'frozen';
+      readonly sheet: string;
+      readonly before: Frozen | null;
+      readonly after: Frozen | null;
+    }
+  /** The sentence over the grid. */
+  | { readonly type: 'sheet_says'; readonly sheet: string; readonly before: string; readonly after: string }
   | { readonly type: 'sheet_name'; readonly sheet: string; readonly before: string; readonly after: string }
   /** A sheet moved in the list, by its index. */
   | { readonly type: 'sheet_place'; readonly before: number; readonly after: number }
@@ -39,6 +62,23 @@ export type Change =
       readonly before: Sheet | null;
       readonly after: Sheet | null;
     };
+
+/** Whether a change is one of looks and words only, so that every figure stays what it is. */
+export function isLookOnly(change: Change): boolean {
+  switch (change.type) {
+    case 'title':
+    case 'column':
+    case 'hidden_rows':
+    case 'frozen':
+    case 'sheet_says':
+    case 'sheet_place':
+      return true;
+    case 'cell':
+      return change.before !== null && change.before.content === change.after?.content;
+    default:
+      return false;
+  }
+}
 
 /** What a command did, in order: enough to do it again and to take it back. */
 export type Difference = readonly Change[];
@@ -61,6 +101,16 @@ function applyChange(workbook: Workbook, change: Change): Workbook {
       return withSheet(workbook, change.sheet, (sheet) => withLines(sheet, change));
     case 'sheet_name':
       return withSheet(workbook, change.sheet, (sheet) => ({ ...sheet, name: change.after }));
+    case 'sheet_says':
+      return withSheet(workbook, change.sheet, (sheet) => ({ ...sheet, says: change.after }));
+    case 'column':
+      return withSheet(workbook, change.sheet, (sheet) => withColumn(sheet, change.at, change.after));
+    case 'hidden_rows':
+      return withSheet(workbook, change.sheet, (sheet) => withHiddenRows(sheet, change.after));
+    case 'frozen':
+      return withSheet(workbook, change.sheet, ({ frozen: _before, ...sheet }) =>
+        change.after ? { ...sheet, frozen: change.after } : sheet,
+      );
     case 'sheet_place': {
       const sheets = [...workbook.sheets];
       sheets.splice(change.after, 0, ...sheets.splice(change.before, 1));

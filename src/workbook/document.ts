@@ -30,7 +30,8 @@ export type Format =
     }
   | { readonly type: 'decimal'; readonly places: number }
   | { readonly type: 'percent'; readonly places: number }
-  | { readonly type: 'millimetres'; readonly places: number };
+  | { readonly type: 'millimetres'; readonly places: number }
+  | { readonly type: 'metres'; readonly places: number };
 
 /** How a cell looks beside its format. Shades are of the project's own palette. */
 export interface CellStyle {
@@ -57,13 +58,30 @@ export interface Cell {
 
 export type Row = readonly (Cell | null)[];
 
+export interface Column {
+  /** In characters of a normal cell. */
+  readonly width: number;
+  readonly hidden?: true;
+}
+
+/** How many rows at the top and columns at the left stay in sight. */
+export interface Frozen {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** Where a sheet says nothing else, its first column stays in sight, since it names the rows. */
+export const usuallyFrozen: Frozen = { rows: 0, columns: 1 };
+
 export interface Sheet {
   readonly id: string;
   readonly name: string;
   /** One sentence over the grid: what to do here. */
   readonly says: string;
-  /** Width of each column, in characters of a normal cell. */
-  readonly columns: readonly { readonly width: number }[];
+  readonly columns: readonly Column[];
+  /** Indexes of the rows that are not shown, in order. */
+  readonly hiddenRows?: readonly number[];
+  readonly frozen?: Frozen;
   readonly rows: readonly Row[];
 }
 

@@ -10,8 +10,8 @@ export function cellAfterEntry(before: Cell | null, entry: Entry): Cell | null {
   }
   const { content: _content, typed: _typed, ...kept } = before;
   const role = before.role === 'text' && formula ? 'figured' : before.role;
-  const emptied =
-    entry.content === null && !kept.question && (role === 'text' || role === 'figured') && !kept.format;
+  const isPlain = (role === 'text' || role === 'figured') && !kept.question;
+  const emptied = entry.content === null && isPlain && !(kept.format || kept.style || kept.note);
   return emptied ? null : { ...kept, ...entry, role };
 }
 

@@ -66,7 +66,7 @@ function readMeasured(text: string, cell: Cell, unit: Unit): Outcome<Entry, Entr
 function readNumber(written: string, unit: Unit, format: Format | undefined): Outcome<number, EntryFault> {
   const text = ungrouped(written);
   if (unit === 'in' || unit === 'ft') {
-    const bare = format?.type === 'millimetres' ? 'mm' : unit;
+    const bare = format?.type === 'millimetres' ? 'mm' : format?.type === 'metres' ? 'm' : unit;
     const length = readTape(text, bare);
     if (!length.ok) return failed({ code: 'not_a_length', fault: length.fault, typed: written });
     return done(unit === 'ft' ? length.value / 12 : length.value);

@@ -32,6 +32,8 @@ export function storedForm({ workbook, values }: KeptWorkbook): WorkbookFile {
         name: sheet.name,
         says: sheet.says,
         columns: [...sheet.columns],
+        ...(sheet.hiddenRows ? { hiddenRows: [...sheet.hiddenRows] } : {}),
+        ...(sheet.frozen ? { frozen: sheet.frozen } : {}),
         cells: Object.fromEntries(
           [...cellsOf(sheet)].map(({ address, cell }) => [writeAddress(address), storedCell(cell)]),
         ),
@@ -133,7 +135,7 @@ function liveSheet(stored: StoredWorkbook['sheets'][number]): Sheet {
     while (row.length <= place.column) row.push(null);
     row[place.column] = { content, ...other } as Cell; // optional fields are absent, never undefined
   }
-  return { ...rest, rows };
+  return { ...rest, rows } as Sheet; // optional fields are absent, never undefined
 }
 
 function storedCell({ content, ...other }: Cell): StoredWorkbook['sheets'][number]['cells'][string] {
@@ -143,8 +145,8 @@ function storedCell({ content, ...other }: Cell): StoredWorkbook['sheets'][numbe
 
 function liveValue(value: WorkbookFile['values'][string][string]): CellValue {
   if (typeof value !== 'object' || value === null) return value;
-  const { fault, sentence, bornAt } = value;
-  return { fault: fault as FaultCode, sentence, ...(bornAt ? { bornAt } : {}) }; // only ever shown, then replaced
+  const { fault, sentence, bornAt, ring } = value;
+  return { fault: fault as FaultCode, sentence, ...(bornAt ? { bornAt } : {}), ...(ring ? { ring } : {}) }; // only ever shown, then replaced
 }
 
 function clash(one: Sheet, other: Sheet): boolean {

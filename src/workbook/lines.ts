@@ -1,11 +1,13 @@
 import type { Axis } from '../base/address.ts';
-import type { Cell, Sheet } from './document.ts';
+import type { Cell, Column, Sheet } from './document.ts';
 
 /** One whole row, or one whole column with what the sheet knows of it. */
 export interface Line {
   readonly cells: readonly (Cell | null)[];
   /** Of a column only, and only where the sheet has one. */
-  readonly column?: Sheet['columns'][number];
+  readonly column?: Column;
+  /** Of a row only: it is not shown. */
+  readonly hidden?: true;
 }
 
 export const emptyLine: Line = { cells: [] };
@@ -14,7 +16,10 @@ export const emptyLine: Line = { cells: [] };
 export function linesOf(sheet: Sheet, axis: Axis, at: number, count: number): readonly Line[] {
   return Array.from({ length: count }, (_, index) => {
     const place = at + index;
-    if (axis === 'row') return { cells: sheet.rows[place] ?? [] };
+    if (axis === 'row') {
+      const hidden = sheet.hiddenRows?.includes(place) ?? false;
+      return { cells: sheet.rows[place] ?? [], ...(hidden ? { hidden } : {}) };
+    }
     const column = sheet.columns[place];
     return {
       cells: trimmed(sheet.rows.map((row) => row[place] ?? null)),
@@ -38,7 +43,7 @@ export function withLines(
     const rows = [...sheet.rows];
     while (rows.length < at) rows.push([]);
     rows.splice(at, before.length, ...after.map((line) => line.cells));
-    return { ...sheet, rows };
+    return withHiddenRows({ ...sheet, rows }, hiddenRowsAfter(sheet, change));
   }
   const height = Math.max(sheet.rows.length, ...after.map((line) => line.cells.length));
   const rows = Array.from({ length: height }, (_, index) => {
@@ -57,7 +62,41 @@ export function withLines(
   return { ...sheet, rows, columns };
 }
 
-const usualColumn = { width: 12 };
+/** Rows that are not shown go along with what stands in them. */
+function hiddenRowsAfter(
+  { hiddenRows = [] }: Sheet,
+  {
+    at,
+    before,
+    after,
+  }: { readonly at: number; readonly before: readonly Line[]; readonly after: readonly Line[] },
+): readonly number[] {
+  const end = at + before.length;
+  return [
+    ...hiddenRows.filter((row) => row < at),
+    ...after.flatMap((line, index) => (line.hidden ? [at + index] : [])),
+    ...hiddenRows.filter((row) => row >= end).map((row) => row - before.length + after.length),
+  ];
+}
+
+/** The sheet with these of its rows not shown, and no others. */
+export function withHiddenRows({ hiddenRows: _before, ...sheet }: Sheet, rows: readonly number[]): Sheet {
+  return rows.length === 0 ? sheet : { ...sheet, hiddenRows: rows };
+}
+
+/** The sheet with another look of one of its columns. */
+export function withColumn(sheet: Sheet, at: number, column: Column): Sheet {
+  const columns = [...sheet.columns];
+  while (columns.length <= at) columns.push(usualColumn);
+  columns[at] = column;
+  return { ...sheet, columns };
+}
+
+export function columnAt(sheet: Sheet, at: number): Column {
+  return sheet.columns[at] ?? usualColumn;
+}
+
+export const usualColumn: Column = { width: 12 };
 
 function trimmed(cells: readonly (Cell | null)[]): readonly (Cell | null)[] {
   return cells.slice(0, cells.findLastIndex((cell) => cell !== null) + 1);

@@ -32,6 +32,7 @@ const format = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('decimal'), places: z.int().min(0).max(9) }),
   z.strictObject({ type: z.literal('percent'), places: z.int().min(0).max(6) }),
   z.strictObject({ type: z.literal('millimetres'), places: z.int().min(0).max(3) }),
+  z.strictObject({ type: z.literal('metres'), places: z.int().min(0).max(6) }),
 ]);
 
 const cell = z.strictObject({
@@ -56,7 +57,11 @@ const sheet = z.strictObject({
   id: name,
   name: z.string().regex(/^[^'![\]:*?/\\]{1,60}$/),
   says: shortText,
-  columns: z.array(z.strictObject({ width: z.number().min(2).max(120) })).max(702),
+  columns: z
+    .array(z.strictObject({ width: z.number().min(2).max(120), hidden: z.literal(true).optional() }))
+    .max(702),
+  hiddenRows: z.array(z.int().min(0).max(99_999)).max(100_000).optional(),
+  frozen: z.strictObject({ rows: z.int().min(0).max(12), columns: z.int().min(0).max(6) }).optional(),
   cells: z.record(address, cell),
 });
 
@@ -86,7 +91,12 @@ const storedValue = z.union([
   z.string().max(32_767),
   z.boolean(),
   z.null(),
-  z.strictObject({ fault: z.string().max(40), sentence: z.string().max(2000), bornAt: placed.optional() }),
+  z.strictObject({
+    fault: z.string().max(40),
+    sentence: z.string().max(2000),
+    bornAt: placed.optional(),
+    ring: z.array(placed).max(1000).readonly().optional(),
+  }),
 ]);
 
 export const storedValues = z.record(name, z.record(address, storedValue));

@@ -34,6 +34,10 @@ function showNumber(value: number, unit: Unit | undefined, format: Format | unde
     const length = millimetresFromInches(inches(unit === 'ft' ? value * 12 : value));
     return { type: 'number', text: `${grouped(length, format.places)} mm` };
   }
+  if (format?.type === 'metres' && (unit === 'in' || unit === 'ft')) {
+    const length = millimetresFromInches(inches(unit === 'ft' ? value * 12 : value));
+    return { type: 'number', text: `${grouped(length / 1000, format.places)} m` };
+  }
   if (unit === 'percent' || format?.type === 'percent') {
     const places = format && 'places' in format ? format.places : null;
     return { type: 'number', text: `${grouped(value * 100, places)} %` };

@@ -6,6 +6,7 @@ import type { RefusedEntry } from './command/write.ts';
 import type { CommandFault } from './commands.ts';
 import type { Format } from './document.ts';
 import type { FileFault } from './file-fault.ts';
+import type { QuestionFault } from './question.ts';
 import { showValue } from './show.ts';
 
 /** Why a command is not carried out, in full sentences: what came, what is allowed, what to do. */
@@ -40,6 +41,23 @@ export function wordCommandFault(fault: CommandFault): string {
       return `There is a sheet named ${quoted(fault.name)} already. Choose another name.`;
     case 'unusable_sheet_name':
       return `${quoted(fault.name)} cannot name a sheet. Use 1 to 60 characters without ' ! [ ] : * ? / and \\.`;
+    case 'given_with_formula':
+      return `${writeAddress(fault.address)} has a formula, and a given is filled in by a person. Empty the cell first, or leave it figured.`;
+    case 'note_too_long':
+      return `The note has ${fault.got} characters; a note has at most ${fault.most}. Shorten it, or put the rest into a cell.`;
+    case 'unsound_question':
+      return fault.faults.map(wordQuestionFault).join(' ');
+    case 'content_against_question': {
+      const { content, unit, format } = fault.cell;
+      const holds = typeof content === 'number' ? say(content, unit, format) : quoted(String(content));
+      return `${writeAddress(fault.address)} holds ${holds}, which the cell would then not take. Change what stands there first, or ask for something wider.`;
+    }
+    case 'sheet_sentence_too_long':
+      return `The sentence has ${fault.got} characters; at most ${fault.most} stand over a sheet. Shorten it, or put the rest into cells.`;
+    case 'nothing_left_to_see':
+      return `Then no ${fault.axis} of this sheet would be left to see. Leave at least one of them.`;
+    case 'too_many_frozen':
+      return `${fault.got} ${fault.axis}s would fill the window; at most ${fault.most} can stay in sight. Choose a ${fault.axis} nearer the edge.`;
     case 'last_sheet':
       return 'This is the only sheet, and a workbook has at least one. Add another one first.';
     case 'no_such_name':
@@ -52,6 +70,36 @@ export function wordCommandFault(fault: CommandFault): string {
       return `${quoted(fault.name)} cannot be a name: begin with a letter, use letters, digits, _ and ., and nothing that reads as a cell such as R8 or width1 (write width_1).`;
     case 'no_title':
       return 'The workbook needs a title. Type a few words, such as the street and lot.';
+    default:
+      return assertNever(fault);
+  }
+}
+
+/** Why a question cannot be asked as it stands, and what to do. */
+export function wordQuestionFault(fault: QuestionFault): string {
+  switch (fault.code) {
+    case 'asks_nothing':
+      return 'The question has no words. Write what the cell asks for, such as “How wide is the opening?”.';
+    case 'limits_without_unit':
+      return 'Least and most are numbers, and the cell has no unit. Choose what it measures first, or leave them out.';
+    case 'limits_beside_choices':
+      return 'A cell takes either one of its choices or a number between least and most. Leave out one or the other.';
+    case 'least_above_most':
+      return `The least, ${say(fault.least, fault.unit, undefined)}, is above the most, ${say(fault.most, fault.unit, undefined)}, so nothing could be filled in. Change one of them.`;
+    case 'choice_twice':
+      return `The choice ${quoted(fault.choice)} stands there twice. Take one of them out.`;
+    case 'too_many_choices':
+      return `There are ${fault.got} choices; a cell offers at most ${fault.most}. Take some out.`;
+    case 'choice_too_long':
+      return `The choice ${quoted(fault.choice)} is too long: at most ${fault.most} characters. Shorten it.`;
+    case 'usual_not_a_choice':
+      return `The usual value ${quoted(fault.usual)} is not one of the choices. Take ${list(fault.choices)}, or leave it out.`;
+    case 'usual_not_a_number':
+      return `The usual value ${quoted(fault.usual)} is not a number, and this cell holds ${article(units[fault.unit].says)}. Type digits, or leave it out.`;
+    case 'usual_out_of_range':
+      return `The usual value, ${say(fault.usual, fault.unit, undefined)}, is outside what the cell takes: ${limits(fault.question, fault.unit, undefined)}. Change it or the limits.`;
+    case 'question_too_long':
+      return `The question has ${fault.got} characters; at most ${fault.most} are taken. Shorten it.`;
     default:
       return assertNever(fault);
   }

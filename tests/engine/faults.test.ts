@@ -146,6 +146,7 @@ describe('cells that go round in a ring', () => {
       }),
     );
     expect(faultIn(first['Wrap!A1']).sentence).toContain("Wrap!A1 → Wrap!B1 → 'Main trunk'!A1 → Wrap!A1");
+    expect(faultIn(first['Wrap!A1']).ring).toEqual(['Wrap!A1', 'Wrap!B1', "'Main trunk'!A1"]);
     expect(faultIn(first['Wrap!B1']).sentence).toContain("Wrap!B1 → 'Main trunk'!A1 → Wrap!A1 → Wrap!B1");
     expect(faultIn(first['Wrap!C1'])).toEqual({ ...faultIn(first['Wrap!A1']), bornAt: 'Wrap!A1' });
     expect(first).toMatchObject({ 'Wrap!D1': 3, 'Wrap!B2': 5, 'Wrap!A1': { fault: 'circular' } });
@@ -159,6 +160,7 @@ describe('cells that go round in a ring', () => {
       expect(first[name]).toEqual({
         fault: 'circular',
         sentence: expect.stringMatching(`^The formula in ${name} points to itself`),
+        ring: [name],
       });
     }
   });

@@ -126,7 +126,8 @@ async function readAll(
 /** What a cell itself shows: a fault that began in it does not point to it. */
 function seenFrom(name: string, value: CellValue): CellValue {
   if (!isFault(value) || value.bornAt?.replaceAll("'", '') !== name) return value;
-  return { fault: value.fault, sentence: value.sentence };
+  const { bornAt: _itself, ...seen } = value;
+  return seen;
 }
 
 const seeded = { seed: 20265, numRuns: 320 } as const;

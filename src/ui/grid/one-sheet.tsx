@@ -15,6 +15,7 @@ import { extentOf } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import { taggedCells } from '../formula/tagged-cells.ts';
 import { useWriting, useWritingDesk } from '../formula/writing-desk.ts';
+import { DeedMenu, type MenuPlace } from '../menu/deed-menu.tsx';
 import type { Carried } from './carried.ts';
 import { CellEditor, type Onward } from './cell-editor.tsx';
 import { addressOf, cellElement, isWithin, lineOf } from './cell-place.ts';
@@ -23,7 +24,6 @@ import { nextTo } from './filled-edge.ts';
 import { followPointer } from './follow-pointer.ts';
 import { type KeyWish, plainKey, reachOf, readKey, within } from './keyboard.ts';
 import { type LineDeed, lineDeedGroups } from './line-deeds.ts';
-import { LineMenu, type MenuPlace } from './line-menu.tsx';
 import { keepFocus, pointerDeeds } from './pointer-deeds.ts';
 import { rangeDeeds } from './range-deeds.ts';
 import {
@@ -326,7 +326,7 @@ export function OneSheet({
     const { target } = event;
     const address = addressOf(target);
     const line = lineOf(target);
-    if (isWithin(target, '.line-menu')) event.preventDefault();
+    if (isWithin(target, '.deed-menu')) event.preventDefault();
     else if ((address || line) && !isInEditor(target)) {
       event.preventDefault();
       const pressed = line
@@ -386,7 +386,8 @@ export function OneSheet({
         />
       ) : null}
       {menu ? (
-        <LineMenu
+        <DeedMenu
+          label="Rows and columns"
           place={menu.place}
           groups={menu.groups}
           onChoose={(deed) => {

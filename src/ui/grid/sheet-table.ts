@@ -46,6 +46,8 @@ const rowNumberWidth = 44;
 /** Empty rows and columns kept below and beside what is used, so that a sheet can grow. */
 const spareRows = 6;
 const spareColumns = 1;
+/** So that a new sheet looks like one. */
+const rowsOfNew = 16;
 const usualWidth = 12;
 /** Browsers let the Tab key stop at whatever scrolls; here the cells do that better. */
 const scrollBars = '.ag-body-horizontal-scroll-viewport, .ag-body-vertical-scroll-viewport';
@@ -108,7 +110,8 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
   function widen(): void {
     const { to } = extentOf(sight.sheet);
     const reach = usedPart(sight.sheet, sight.range).to;
-    const rowsNow = Math.max(rowCount, to.row + 1 + spareRows, reach.row + 1 + spareRows / 2);
+    const least = sight.sheet.rows.length === 0 ? rowsOfNew : 0;
+    const rowsNow = Math.max(rowCount, least, to.row + 1 + spareRows, reach.row + 1 + spareRows / 2);
     const columns = Math.max(to.column, reach.column) + 1 + spareColumns;
     const widths = Array.from({ length: columns }, (_, at) => sight.sheet.columns[at]?.width ?? usualWidth);
     if (widths.join() !== shape) {

@@ -16,6 +16,10 @@ export function FaultBox({
   readonly onGo: (sheetId: string, address: CellAddress) => void;
 }) {
   const began = fault.bornAt === undefined ? null : placeIn(workbook, fault.bornAt);
+  const ring = (fault.ring ?? []).flatMap((name) => {
+    const place = placeIn(workbook, name);
+    return place ? [{ name, ...place }] : [];
+  });
   return (
     <div className="fault-box">
       <p className="fault-box-title">
@@ -25,6 +29,17 @@ export function FaultBox({
         {title}
       </p>
       <p>{fault.sentence}</p>
+      {ring.length > 0 ? (
+        <ol className="fault-box-ring" aria-label="The cells of the ring">
+          {ring.map(({ name, sheetId, address }) => (
+            <li key={name}>
+              <button type="button" className="fault-box-began" onClick={() => onGo(sheetId, address)}>
+                {name}
+              </button>
+            </li>
+          ))}
+        </ol>
+      ) : null}
       {began ? (
         <button type="button" className="fault-box-began" onClick={() => onGo(began.sheetId, began.address)}>
           Go to {fault.bornAt}, where it began
@@ -40,7 +55,10 @@ function placeIn(
   place: string,
 ): { readonly sheetId: string; readonly address: CellAddress } | null {
   const split = place.lastIndexOf('!');
-  const name = place.slice(0, split).replace(/^'(.*)'$/, '$1');
+  const name = place
+    .slice(0, split)
+    .replace(/^'(.*)'$/, '$1')
+    .replaceAll("''", "'");
   const sheet = sheetNamed(workbook, name);
   const address = readAddress(place.slice(split + 1));
   return sheet && address ? { sheetId: sheet.id, address } : null;

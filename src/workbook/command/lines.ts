@@ -10,9 +10,10 @@ import {
 import { type Change as LineChange, stretchAfterInsert, stretchAfterRemove } from '../../formula/stretch.ts';
 import { extentOf, sheetWithId } from '../cells.ts';
 import { applyDifference, type Change, type Difference } from '../difference.ts';
-import type { NamedRange, Workbook } from '../document.ts';
+import type { NamedRange, Sheet, Workbook } from '../document.ts';
 import { emptyLine, linesOf } from '../lines.ts';
 import { rewrittenFormulas } from '../rewriting.ts';
+import { mostFrozen } from './sight.ts';
 
 export interface LinesCommand {
   readonly type: 'insert_lines' | 'remove_lines';
@@ -48,7 +49,30 @@ export function changeLines(
   const formulas = rewrittenFormulas(moved, (formula, ownSheet) =>
     rewrite(formula, { ownSheet, sheet: sheet.name, at, count }),
   );
-  return done([lines, ...formulas, ...rewrittenNames(workbook, id, axis, isInsert, { at, count })]);
+  return done([
+    lines,
+    ...frozenAfter(sheet, axis, isInsert, { at, count }),
+    ...formulas,
+    ...rewrittenNames(workbook, id, axis, isInsert, { at, count }),
+  ]);
+}
+
+const frozenPart = { row: 'rows', column: 'columns' } as const;
+
+/** What stays in sight grows and shrinks with the lines put into it and taken out of it. */
+function frozenAfter(
+  { id, frozen }: Sheet,
+  axis: Axis,
+  isInsert: boolean,
+  { at, count }: LineChange,
+): readonly Change[] {
+  if (!frozen) return [];
+  const part = frozenPart[axis];
+  const inside = Math.max(0, frozen[part] - at);
+  if (inside === 0) return [];
+  const lines = frozen[part] + (isInsert ? count : -Math.min(inside, count));
+  const after = { ...frozen, [part]: Math.min(lines, mostFrozen[axis]) };
+  return [{ type: 'frozen', sheet: id, before: frozen, after }];
 }
 
 function rewrittenNames(

@@ -1,13 +1,17 @@
 import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { afterSheetRemoval, afterSheetRename } from '../../formula/rename.ts';
 import { sheetNamed } from '../cells.ts';
-import type { Change, Difference } from '../difference.ts';
+import { applyDifference, type Change, type Difference } from '../difference.ts';
 import type { Workbook } from '../document.ts';
+import { usualColumn } from '../lines.ts';
 import { rewrittenFormulas } from '../rewriting.ts';
 
 export type SheetCommand =
   /** The id is the caller's to make; no other sheet may have it. */
   | { readonly type: 'add_sheet'; readonly id: string; readonly name: string; readonly index: number }
+  /** The same for the id; the copy stands below the sheet that it is of. */
+  | { readonly type: 'copy_sheet'; readonly sheet: string; readonly id: string; readonly name: string }
+  | { readonly type: 'describe_sheet'; readonly sheet: string; readonly says: string }
   | { readonly type: 'remove_sheet'; readonly sheet: string }
   | { readonly type: 'rename_sheet'; readonly sheet: string; readonly name: string }
   | { readonly type: 'move_sheet'; readonly sheet: string; readonly index: number };
@@ -16,9 +20,12 @@ export type SheetFault =
   | { readonly code: 'no_such_sheet' }
   | { readonly code: 'sheet_name_taken'; readonly name: string }
   | { readonly code: 'unusable_sheet_name'; readonly name: string }
+  | { readonly code: 'sheet_sentence_too_long'; readonly got: number; readonly most: number }
   | { readonly code: 'last_sheet' };
 
 const longestName = 60;
+const longestSentence = 500;
+const columnsOfNew = 6;
 
 export function changeSheets(workbook: Workbook, command: SheetCommand): Outcome<Difference, SheetFault> {
   if (command.type === 'add_sheet') return addSheet(workbook, command);
@@ -34,6 +41,27 @@ export function changeSheets(workbook: Workbook, command: SheetCommand): Outcome
       const others = { ...workbook, sheets: workbook.sheets.filter((one) => one !== sheet) };
       const formulas = rewrittenFormulas(others, (formula) => afterSheetRemoval(formula, sheet.name));
       return done([...formulas, ...names, { type: 'sheet', index, before: sheet, after: null }]);
+    }
+    case 'copy_sheet': {
+      const name = command.name.trim();
+      const fault = nameFault(workbook, name, null);
+      if (fault) return failed(fault);
+      const copy = { ...sheet, id: command.id, name };
+      // A formula that names its own sheet goes on doing so in the copy.
+      const formulas = rewrittenFormulas({ ...workbook, sheets: [copy] }, (formula) =>
+        afterSheetRename(formula, sheet.name, name),
+      );
+      const after = applyDifference({ ...workbook, sheets: [copy] }, formulas).sheets[0] ?? copy;
+      return done([{ type: 'sheet', index: index + 1, before: null, after }]);
+    }
+    case 'describe_sheet': {
+      const says = command.says.trim();
+      if (says.length > longestSentence) {
+        return failed({ code: 'sheet_sentence_too_long', got: says.length, most: longestSentence });
+      }
+      return done(
+        says === sheet.says ? [] : [{ type: 'sheet_says', sheet: sheet.id, before: sheet.says, after: says }],
+      );
     }
     case 'rename_sheet': {
       const name = command.name.trim();
@@ -59,7 +87,13 @@ function addSheet(
   const name = wanted.trim();
   const fault = nameFault(workbook, name, null);
   if (fault) return failed(fault);
-  const sheet = { id, name, says: '', columns: [], rows: [] };
+  const sheet = {
+    id,
+    name,
+    says: '',
+    columns: Array.from({ length: columnsOfNew }, () => usualColumn),
+    rows: [],
+  };
   return done([{ type: 'sheet', index, before: null, after: sheet }]);
 }
 

@@ -1,24 +1,33 @@
 import { type KeyboardEvent, useEffect, useLayoutEffect, useRef } from 'react';
-import type { LineDeed } from './line-deeds.ts';
-import './line-menu.css';
+import './deed-menu.css';
 
-/** Where a menu opens, in pixels inside the grid's frame. */
+/** Where a menu opens, in pixels inside the frame around it. */
 export interface MenuPlace {
   readonly left: number;
   readonly top: number;
 }
 
-/** What can be done to rows and columns, at the place where it was asked for. The arrow keys walk it, Escape closes it. */
-export function LineMenu({
+/** Something that can be done, as the person reads it. */
+export interface Deed {
+  readonly says: string;
+  /** The key that does the same without the menu. */
+  readonly key?: string;
+}
+
+/** What can be done, at the place where it was asked for. The arrow keys walk it, Escape closes it. */
+export function DeedMenu<D extends Deed>({
+  label,
   place,
   groups,
   onChoose,
   onClose,
 }: {
+  /** What the deeds are done to. */
+  readonly label: string;
   readonly place: MenuPlace;
   /** Deeds that belong together: those of the rows, those of the columns. */
-  readonly groups: readonly (readonly LineDeed[])[];
-  readonly onChoose: (deed: LineDeed) => void;
+  readonly groups: readonly (readonly D[])[];
+  readonly onChoose: (deed: D) => void;
   readonly onClose: () => void;
 }) {
   const menu = useRef<HTMLDivElement>(null);
@@ -51,17 +60,10 @@ export function LineMenu({
   }
 
   return (
-    <div
-      ref={menu}
-      className="line-menu"
-      role="menu"
-      aria-label="Rows and columns"
-      onKeyDown={onKeyDown}
-      tabIndex={-1}
-    >
+    <div ref={menu} className="deed-menu" role="menu" aria-label={label} onKeyDown={onKeyDown} tabIndex={-1}>
       {groups.map((deeds) => (
         // biome-ignore lint/a11y/useSemanticElements: a set of menu items is no fieldset
-        <div key={deeds[0]?.says} className="line-menu-group" role="group">
+        <div key={deeds[0]?.says} className="deed-menu-group" role="group">
           {deeds.map((deed) => (
             <button
               key={deed.says}
@@ -71,6 +73,11 @@ export function LineMenu({
               onClick={() => onChoose(deed)}
             >
               {deed.says}
+              {deed.key ? (
+                <span className="deed-menu-key" aria-hidden="true">
+                  {deed.key}
+                </span>
+              ) : null}
             </button>
           ))}
         </div>
