@@ -155,7 +155,8 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
       const before = sight;
       sight = next;
       widen();
-      if (next.sheet !== before.sheet || next.values !== before.values) refresh(before.sheet);
+      const hasNews = next.sheet !== before.sheet || next.values !== before.values;
+      if (hasNews || next.tagged !== before.tagged) refresh(before.sheet);
       // A moved selection touches nothing else, so it is painted without the table's own, slower way.
       markAnew(host, before, next);
       if (!sameAddress(before.selected, next.selected)) reveal(next.selected);
