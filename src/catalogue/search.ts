@@ -8,12 +8,19 @@ export function searchFunctions(
 ): readonly AnyTradeFunction[] {
   const wanted = wordsIn(typed);
   if (wanted.length === 0) return functions;
-  return functions
-    .map((spec) => ({ spec, score: scoreOf(spec, wanted, typed.trim().toLowerCase()) }))
-    .filter(({ score }) => score > 0)
+  const scored = functions.map((spec) => ({
+    spec,
+    score: scoreOf(spec, wanted, typed.trim().toLowerCase()),
+  }));
+  const best = Math.max(0, ...scored.map(({ score }) => score));
+  return scored
+    .filter(({ score }) => score > 0 && score >= best * worthShowing)
     .sort((one, other) => other.score - one.score)
     .map(({ spec }) => spec);
 }
+
+/** What fits much worse than the best only stands in the way. */
+const worthShowing = 0.35;
 
 /** Each word must be found somewhere; the name and the trade's own words count most. */
 function scoreOf(spec: AnyTradeFunction, wanted: readonly string[], typed: string): number {

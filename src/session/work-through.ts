@@ -46,7 +46,7 @@ async function choose(
     const taken = holds ? second : third;
     return {
       reached: [first, ...(taken && taken.type !== 'missing' ? [taken] : [])],
-      decisions: [{ condition: say(first), holds }],
+      decisions: isEmptyAsked(first) && !holds ? [] : [{ condition: say(first), holds }],
     };
   }
   if (call.name === 'IFERROR') {
@@ -59,6 +59,16 @@ async function choose(
     };
   }
   return null;
+}
+
+/** `A2=""` stands before most formulas of a sheet with lines to spare; that it does not hold says nothing. */
+function isEmptyAsked(condition: Expression): boolean {
+  return (
+    condition.type === 'binary' &&
+    condition.operator === '=' &&
+    condition.right.type === 'text' &&
+    condition.right.value === ''
+  );
 }
 
 async function workCall(call: Call, spec: AnyTradeFunction, say: Say, ask: Ask): Promise<WorkedCall> {

@@ -20,6 +20,7 @@ import { SheetSentence } from './sheets/sheet-sentence.tsx';
 import { ShelfList } from './sheets/shelf-list.tsx';
 import { useExplanation } from './use-explanation.ts';
 import { useHistoryKeys } from './use-history-keys.ts';
+import { useLeaveGuard } from './use-leave-guard.ts';
 import { useDesk, useSessionState } from './use-state.ts';
 import { WorkingPanel } from './working/working-panel.tsx';
 
@@ -73,6 +74,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   }, [sheet, state.values, address, spot.head]);
 
   useHistoryKeys(session);
+  useLeaveGuard(session);
   useEffect(() => {
     document.title = `${workbook.title} · Stretchout`;
   }, [workbook.title]);

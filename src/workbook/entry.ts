@@ -36,7 +36,8 @@ export function readEntry(typed: string, cell: Cell | null): Outcome<Entry, Entr
   const text = typed.trim();
   if (text === '') return done({ content: null });
   if (text.startsWith('=')) return done({ content: { formula: text.slice(1).trim() } });
-  if (cell && isFormula(cell.content)) return failed({ code: 'figured_cell' });
+  // A formula in a given is an answer like any other, so another answer takes its place.
+  if (cell && isFormula(cell.content) && cell.role !== 'given') return failed({ code: 'figured_cell' });
   if (text.length > longestText) return failed({ code: 'too_long', got: text.length, most: longestText });
   if (cell?.question?.choices) return readChoice(text, cell.question.choices);
   if (cell?.unit) return readMeasured(text, cell, cell.unit);
@@ -44,7 +45,11 @@ export function readEntry(typed: string, cell: Cell | null): Outcome<Entry, Entr
 }
 
 function readChoice(text: string, choices: readonly string[]): Outcome<Entry, EntryFault> {
-  const found = choices.find((one) => one.toLowerCase() === text.toLowerCase());
+  const wanted = text.toLowerCase();
+  // The beginning of a choice is enough where only one begins so.
+  const begun = choices.filter((one) => one.toLowerCase().startsWith(wanted));
+  const found =
+    choices.find((one) => one.toLowerCase() === wanted) ?? (begun.length === 1 ? begun[0] : undefined);
   return found === undefined
     ? failed({ code: 'not_a_choice', typed: text, choices })
     : done({ content: found });
@@ -54,13 +59,32 @@ function readMeasured(text: string, cell: Cell, unit: Unit): Outcome<Entry, Entr
   const number = readNumber(text, unit, cell.format);
   if (!number.ok) return number;
   const content = number.value;
-  const wholeOnly = unit === 'count' || unit === 'gauge';
-  if (wholeOnly && !Number.isInteger(content)) return failed({ code: 'not_whole', got: content, unit });
-  const { question, format } = cell;
-  if (question && (content < (question.least ?? -Infinity) || content > (question.most ?? Infinity))) {
-    return failed({ code: 'out_of_range', got: content, question, unit, format });
-  }
+  const fault = numberFault(content, cell, unit);
+  if (fault) return failed(fault);
   return done(String(content) === text ? { content } : { content, typed: text });
+}
+
+/** Why a number cannot stand in a cell of this unit and question; null when it can. */
+function numberFault(got: number, { question, format }: Cell, unit: Unit): EntryFault | null {
+  const wholeOnly = unit === 'count' || unit === 'gauge';
+  if (wholeOnly && !Number.isInteger(got)) return { code: 'not_whole', got, unit };
+  if (question && (got < (question.least ?? -Infinity) || got > (question.most ?? Infinity))) {
+    return { code: 'out_of_range', got, question, unit, format };
+  }
+  return null;
+}
+
+/** Why what stands in a given could not have been typed there; null when it could. */
+export function givenFault(cell: Cell): EntryFault | null {
+  const { content, unit, question } = cell;
+  if (content === null || isFormula(content)) return null;
+  if (question?.choices && !question.choices.includes(String(content))) {
+    return { code: 'not_a_choice', typed: String(content), choices: question.choices };
+  }
+  if (!unit || question?.choices) return null;
+  return typeof content === 'number'
+    ? numberFault(content, cell, unit)
+    : { code: 'not_a_number', typed: String(content), unit };
 }
 
 function readNumber(written: string, unit: Unit, format: Format | undefined): Outcome<number, EntryFault> {

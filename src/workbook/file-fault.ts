@@ -2,6 +2,8 @@
 export type FileFault =
   | { readonly code: 'too_large'; readonly got: number; readonly most: number }
   | { readonly code: 'empty' }
+  /** Packed or not text at all, such as a spreadsheet, a picture or a printed page. */
+  | { readonly code: 'other_program' }
   | { readonly code: 'not_json'; readonly at: string }
   | { readonly code: 'not_a_workbook' }
   | { readonly code: 'unsafe_key'; readonly key: string }

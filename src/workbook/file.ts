@@ -58,6 +58,7 @@ export function storedForm({ workbook, values }: KeptWorkbook): WorkbookFile {
 export function readWorkbookFile(text: string): Outcome<KeptWorkbook, FileFault> {
   if (text.length > largestFile) return failed({ code: 'too_large', got: text.length, most: largestFile });
   if (text.trim() === '') return failed({ code: 'empty' });
+  if (/^(PK|%PDF|\uFFFD|<)/.test(text.trimStart())) return failed({ code: 'other_program' });
   let unsafeKey: string | undefined;
   let data: unknown;
   try {

@@ -124,6 +124,8 @@ export function wordFileFault(fault: FileFault): string {
       return `The file has ${megabytes(fault.got)} MB; a workbook file has at most ${megabytes(fault.most)} MB. Choose another file.`;
     case 'empty':
       return 'The file is empty. Choose the file that was saved from a workbook.';
+    case 'other_program':
+      return 'This is a file of another program, packed or of another kind. Choose a file that was saved from a workbook; its name ends in .stretchout.json.';
     case 'not_json':
       return 'The file is damaged or cut off: it ends or breaks in the middle. Copy it again from where it was saved.';
     case 'not_a_workbook':
@@ -135,7 +137,7 @@ export function wordFileFault(fault: FileFault): string {
     case 'unknown_version':
       return `The file says it is of version ${quoted(fault.got)}, which there never was. It is damaged or was changed by hand; copy it again from where it was saved.`;
     case 'wrong_shape':
-      return `The file is damaged or was changed by hand: at ${quoted(fault.place || 'the top')} there is something that does not belong there (${fault.says}). Copy it again from where it was saved.`;
+      return `The file is damaged or was changed by hand: at ${quoted(fault.place || 'the top')} there is something that does not belong there. Copy it again from where it was saved.`;
     default:
       return assertNever(fault);
   }

@@ -26,7 +26,6 @@ describe('stretchout figure', { timeout }, () => {
     expect(exit).toBe(0);
     expect(out).toContain('Wrap!D2, Cut at of S1\n=IF(A2="","",TAPE.ROUND(C2,fraction,"up"))');
     expect(out).toContain('  67.3125 in\n  on the tape 67 5⁄16″\n');
-    expect(out).toContain('asked: A2="": no');
   });
 
   test('--sheet says where a formula without a sheet of its own is read', async () => {

@@ -100,6 +100,16 @@ describe('a cell that nobody has set up', () => {
   });
 });
 
+test('a plain answer takes the place of a formula in a given', () => {
+  expect(contentOf('12', { ...diameter, content: { formula: '2*6' } })).toBe(12);
+});
+
+test('the beginning of a choice is enough where only one begins so', () => {
+  const shape: Cell = { ...choiceCell, question: { asks: 'Shape?', choices: ['round', 'rectangular'] } };
+  expect(contentOf('rect', shape)).toBe('rectangular');
+  expect(contentOf('r', shape)).toBe('not_a_choice');
+});
+
 test('choices match whatever their case, and come out as they are offered', () => {
   expect(contentOf('r-8 WRAP', choiceCell)).toBe('R-8 wrap');
 });

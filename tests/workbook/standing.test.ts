@@ -4,7 +4,7 @@ import { readCheck } from '../../src/workbook/check.ts';
 import { labelOf } from '../../src/workbook/label.ts';
 import { standingOf } from '../../src/workbook/standing.ts';
 import { noValues, withValues } from '../../src/workbook/values.ts';
-import { sampleWorkbook } from './sample.ts';
+import { diameter, sampleWorkbook, sheetOf } from './sample.ts';
 
 describe('a check speaks', () => {
   test.each<[CellValue, string, string]>([
@@ -47,6 +47,25 @@ describe('a sheet stands by its givens, checks and faults', () => {
     ]);
     expect(standingOf(wrap, values)).toMatchObject({ toFill: 0, looks: 0, stops: 2 });
   });
+});
+
+test('a cell that has no figure only because of another one waits for it, and is no stop of its own', () => {
+  const [, wrap] = sampleWorkbook().sheets;
+  if (!wrap) throw new Error('The sample has two sheets.');
+  const fault = { fault: 'trade', sentence: 'No depth.' } as const;
+  const values = withValues(noValues, [
+    { sheet: 'Wrap round', row: 1, column: 1, value: fault },
+    { sheet: 'Wrap round', row: 1, column: 2, value: { ...fault, bornAt: "'Wrap round'!B2" } },
+  ]);
+  expect(standingOf(wrap, values)).toMatchObject({ stops: 1, waits: 1 });
+});
+
+test('a given that holds what could not be typed there stops its sheet and says why', () => {
+  const spoiled = (content: string | number) =>
+    standingOf(sheetOf('pieces', 'Pieces', [[{ ...diameter, content }]]), noValues).concerns;
+  expect(spoiled(99)).toMatchObject([{ kind: 'stop', sentence: expect.stringMatching(/^99″ is outside/) }]);
+  expect(spoiled('banana')).toMatchObject([{ kind: 'stop', sentence: expect.stringMatching(/banana/) }]);
+  expect(spoiled(16)).toEqual([]);
 });
 
 test('a cell is called by its heading and the name of its row', () => {

@@ -74,7 +74,7 @@ export const wrapRLeft = defineFunction({
       ? [
           {
             level: 'look',
-            sentence: `This cut leaves R ${figure(r, 2)} at ${figure(thickness.installed, 2)} in, not the rated R ${figure(wrap.installedR)} at ${figure(wrap.installed)} in. The shortest cut that keeps the rated R is ${sayCut(leastCut)}. No R is published for wrap this far squeezed, so the figure is carried on from its two published ones.`,
+            sentence: `This cut leaves R ${figure(r, 2)} at ${figure(thickness.installed, 2)} in, not the rated R ${figure(wrap.installedR)} at ${figure(wrap.installed)} in. The shortest cut that keeps the rated R is ${sayCut(leastCut)}. No R is published for wrap this far squeezed, so the figure is carried on from its two published ones, and may be too high.`,
             source: 'squeeze-rule',
           } as const,
         ]

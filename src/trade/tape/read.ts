@@ -30,11 +30,16 @@ export function readTapeParts(text: string, defaultUnit: LengthUnit): Outcome<Ta
   const got = text.trim().length;
   if (got === 0) return failed({ code: 'nothing_typed' });
   if (got > longest) return failed({ code: 'too_long', got, most: longest });
-  const tokens = tapeTokens(text);
+  const tokens = tapeTokens(withFootMark(text));
   if (!tokens.ok) return tokens;
   const isNegative = tokens.value[0]?.type === 'minus';
   const amounts = readAmounts(text, isNegative ? tokens.value.slice(1) : tokens.value);
   return amounts.ok ? addUp(text, amounts.value, defaultUnit, isNegative) : amounts;
+}
+
+/** `12-4-1/2`, as some write on sheet metal: feet, inches and a fraction. Two numbers alone, `12-4`, could be either. */
+function withFootMark(text: string): string {
+  return text.replace(/^(\s*\d+)-(\d+)[- ](\d+\/\d+)(?=\s*["″”]?\s*$)/, "$1'$2 $3");
 }
 
 /** A number with the unit written after it, or none. */

@@ -224,9 +224,10 @@ function HowItStands({
 }
 
 /** The worst comes first: what stops the work, what is still to fill, what is worth a look. */
-function standingWords({ stops, toFill, looks }: Standing) {
+function standingWords({ stops, toFill, waits, looks }: Standing) {
   if (stops > 0) return { kind: 'stop', sign: '✕', words: counted(stops, 'stop') };
   if (toFill > 0) return { kind: 'fill', sign: '…', words: `${toFill} to fill` };
+  if (waits > 0) return { kind: 'fill', sign: '…', words: 'waits' };
   if (looks > 0) return { kind: 'look', sign: '!', words: counted(looks, 'look') };
   return { kind: 'complete', sign: '✓', words: 'complete' };
 }
