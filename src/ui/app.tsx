@@ -10,7 +10,7 @@ import type { DeskKeeper } from './desk.ts';
 import { openFile, saveFile } from './files/workbook-file.ts';
 import { createWritingDesk, WritingDeskContext } from './formula/writing-desk.ts';
 import { FunctionFinder } from './functions/function-finder.tsx';
-import { isOneCell, rangeOf, selectionWords } from './grid/selection.ts';
+import { isOneCell, rangeOf, selectionWords, usedPart } from './grid/selection.ts';
 import { SheetGrid } from './grid/sheet-grid.tsx';
 import { Header } from './header/header.tsx';
 import { Notice, type Notice as NoticeText } from './notice.tsx';
@@ -70,7 +70,11 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const selection = useMemo(() => {
     const range = spot.head ? rangeOf({ here: address, head: spot.head }) : null;
     if (!sheet || !range || isOneCell(range)) return null;
-    return { words: selectionWords(range), sums: sumsOf(sheet, state.values, range) };
+    return {
+      range: usedPart(sheet, range),
+      words: selectionWords(range),
+      sums: sumsOf(sheet, state.values, range),
+    };
   }, [sheet, state.values, address, spot.head]);
 
   useHistoryKeys(session);
