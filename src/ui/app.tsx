@@ -7,7 +7,9 @@ import type { Sheet } from '../workbook/document.ts';
 import { sumsOf } from '../workbook/selection-sums.ts';
 import type { Standing } from '../workbook/standing.ts';
 import type { DeskKeeper } from './desk.ts';
-import { openFile, saveFile } from './files/workbook-file.ts';
+import { FilesLink } from './files/files-link.tsx';
+import { FilesPage } from './files/files-page.tsx';
+import { useWorkbookFile } from './files/use-workbook-file.ts';
 import { createWritingDesk, WritingDeskContext } from './formula/writing-desk.ts';
 import { FunctionFinder } from './functions/function-finder.tsx';
 import { isOneCell, rangeOf, selectionWords, usedPart } from './grid/selection.ts';
@@ -32,6 +34,8 @@ interface Spot {
   readonly head?: CellAddress | undefined;
   /** Set while the trade functions stand in place of the sheet. */
   readonly isLookingUp?: boolean;
+  /** Set while files and the shelf do. */
+  readonly isAtFiles?: boolean;
   /** The cell whose formula is being written while the person picks cells of another sheet for it. */
   readonly writing?: { readonly sheetId: string; readonly address: CellAddress } | undefined;
 }
@@ -49,7 +53,8 @@ function backToWriting({ cells }: Spot, { sheetId, address }: NonNullable<Spot['
 }
 
 export function App({ keeper }: { readonly keeper: DeskKeeper }) {
-  const { session, shelf, freed } = useDesk(keeper);
+  const laid = useDesk(keeper);
+  const { session, shelf, freed } = laid;
   const state = useSessionState(session);
   const { workbook, standings } = state;
   const [spot, setSpot] = useState<Spot>({ sheetId: '', cells: {} });
@@ -103,13 +108,13 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
     setSpot(({ cells }) => ({ sheetId: id, cells, writing: isPicking ? writing : undefined }));
   }
 
-  async function open(file: File): Promise<void> {
-    const kept = await openFile(file);
-    if (!kept.ok) return setNotice({ sentence: `${file.name} was not opened. ${kept.fault}` });
-    setNotice(null);
-    setSpot({ sheetId: '', cells: {} });
-    await keeper.add(kept.value);
-  }
+  const file = useWorkbookFile(
+    keeper,
+    session,
+    workbook,
+    (sentence) => setNotice(sentence === null ? null : { sentence }),
+    () => setSpot({ sheetId: '', cells: {} }),
+  );
 
   async function take(id: string): Promise<void> {
     const taken = await keeper.take(id);
@@ -159,22 +164,28 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
           isReadOnly={state.isReadOnly}
           onUndo={() => session.undo()}
           onRedo={() => session.redo()}
-          onOpen={open}
-          onSave={() => saveFile(session.kept())}
+          savedWords={file.savedWords}
+          onOpen={file.open}
+          onPick={file.pick}
+          onSave={() => file.save('same')}
           onRetitle={(title) => session.run({ type: 'retitle', title })}
         />
         <div className="app-side">
           <SheetList
             workbook={workbook}
             standings={standings}
-            current={spot.isLookingUp ? '' : sheetId}
+            current={spot.isLookingUp || spot.isAtFiles ? '' : sheetId}
             onChoose={choose}
             onRun={runFromList}
             onRemove={removeSheet}
           />
           <LookUpList
             isOpen={spot.isLookingUp ?? false}
-            onOpen={() => setSpot((before) => ({ ...before, isLookingUp: true }))}
+            onOpen={() => setSpot((before) => ({ ...before, isLookingUp: true, isAtFiles: false }))}
+          />
+          <FilesLink
+            isOpen={spot.isAtFiles ?? false}
+            onOpen={() => setSpot((before) => ({ ...before, isAtFiles: true, isLookingUp: false }))}
           />
           <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
         </div>
@@ -185,6 +196,14 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
               <p className="app-sheet-says">
                 Each shows what it takes, an example worked through, and where its figures come from. Copy the
                 example into a cell and put your own cells in place of its numbers.
+              </p>
+            </>
+          ) : spot.isAtFiles ? (
+            <>
+              <h1 className="app-sheet-name">Files and shelf</h1>
+              <p className="app-sheet-says">
+                All is kept in this browser as you type. A file is for another computer, for somebody else, or
+                for safekeeping.
               </p>
             </>
           ) : (
@@ -207,6 +226,18 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
           ) : null}
           {spot.isLookingUp ? (
             <FunctionFinder />
+          ) : spot.isAtFiles ? (
+            <FilesPage
+              keeper={keeper}
+              desk={laid}
+              session={session}
+              state={state}
+              sheetId={sheetId}
+              file={file}
+              onTake={take}
+              onOpened={() => setSpot({ sheetId: '', cells: {} })}
+              onImported={go}
+            />
           ) : (
             <SheetGrid
               key={workbook.id}
