@@ -29,6 +29,13 @@ export function deedName(workbook: Workbook, command: Command): string {
       return command.file === undefined
         ? `pasting at ${placeName(workbook, command.sheet, command.at)}`
         : `lines from ${shortened(command.file)} at ${placeName(workbook, command.sheet, command.at)}`;
+    case 'retype': {
+      const [first] = command.entries;
+      if (command.entries.length === 1 && first) {
+        return `${shortened(first.typed.trim())} in ${placeName(workbook, first.sheet, first.address)}`;
+      }
+      return `replacing in ${command.entries.length} cells`;
+    }
     case 'copy':
       return `copying to ${placeName(workbook, command.to.sheet, command.to.range.from)}`;
     case 'move':

@@ -1,8 +1,10 @@
+import { writeAddress } from '../base/address.ts';
 import { tradeFunctions } from '../catalogue/list.ts';
 import { builtins } from '../formula/builtins.ts';
 import { checkFormula } from '../formula/check.ts';
 import { wordFormulaFault } from '../formula/wording.ts';
-import type { Difference } from '../workbook/difference.ts';
+import { sheetWithId } from '../workbook/cells.ts';
+import { applyDifference, type Difference } from '../workbook/difference.ts';
 import { isFormula, type Workbook } from '../workbook/document.ts';
 
 const functionNames = [...tradeFunctions, ...builtins].map((one) => one.name);
@@ -17,12 +19,31 @@ export function formulaRefusal(workbook: Workbook, formula: string): string | nu
   return outcome.ok ? null : wordFormulaFault(outcome.fault, formula);
 }
 
-/** The same for every formula that a difference brings in. */
-export function refuseFormula(workbook: Workbook, difference: Difference): string | null {
+const refusalsTold = 8;
+
+/** The same for every formula that a difference brings in; where it brings several, each refusal with its cell. A formula
+ *  that only goes along with something else was taken before: it is refused for nothing that was wrong with it then. */
+export function refuseFormula(workbook: Workbook, difference: Difference, isTyped: boolean): string | null {
+  const after = withWordsOf(workbook, difference);
+  const refusals: { readonly place: string; readonly sentence: string }[] = [];
   for (const change of difference) {
     if (change.type !== 'cell' || !change.after || !isFormula(change.after.content)) continue;
-    const refusal = formulaRefusal(workbook, change.after.content.formula);
-    if (refusal !== null) return refusal;
+    const sentence = formulaRefusal(after, change.after.content.formula);
+    if (sentence === null) continue;
+    const before = change.before?.content ?? null;
+    if (!isTyped && isFormula(before) && formulaRefusal(workbook, before.formula) !== null) continue;
+    const sheet = sheetWithId(workbook, change.sheet)?.name ?? '';
+    refusals.push({ place: `${sheet}!${writeAddress(change.address)}`, sentence });
+    if (refusals.length > refusalsTold) break;
   }
-  return null;
+  const [first] = refusals;
+  if (refusals.length < 2) return first?.sentence ?? null;
+  const told = refusals.slice(0, refusalsTold).map(({ place, sentence }) => `${place}: ${sentence}`);
+  return [...told, ...(refusals.length > refusalsTold ? ['And more.'] : [])].join(' ');
+}
+
+/** The workbook with the names and sheets that formulas can use afterwards. */
+function withWordsOf(workbook: Workbook, difference: Difference): Workbook {
+  const words = difference.filter(({ type }) => type === 'name' || type === 'sheet' || type === 'sheet_name');
+  return words.length === 0 ? workbook : applyDifference(workbook, words);
 }

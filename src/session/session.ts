@@ -51,6 +51,9 @@ export interface SessionParts {
   readonly isReadOnly?: boolean;
 }
 
+/** What brings formulas in that a person has typed; all else moves or copies those that stand there. */
+const typing: ReadonlySet<Command['type']> = new Set(['enter', 'write', 'retype']);
+
 const readOnlySentence =
   'This workbook is open in another window, so it can only be read here. Go to that window, or close it and open the page again.';
 const notKeptSentence =
@@ -118,7 +121,7 @@ export function createSession({ kept, calculator, journal, isReadOnly = false }:
       if (isReadOnly) return failed(readOnlySentence);
       const outcome = runCommand(state.workbook, command);
       if (!outcome.ok) return failed(wordCommandFault(outcome.fault));
-      const refusal = refuseFormula(state.workbook, outcome.value);
+      const refusal = refuseFormula(state.workbook, outcome.value, typing.has(command.type));
       if (refusal !== null) return failed(refusal);
       if (outcome.value.length === 0) return done(null);
       const deed = { says: deedName(state.workbook, command), difference: outcome.value };

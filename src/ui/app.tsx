@@ -1,20 +1,27 @@
 import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
-import type { CellAddress } from '../base/address.ts';
+import { type CellAddress, type CellRange, sameAddress } from '../base/address.ts';
 import type { Outcome } from '../base/outcome.ts';
 import { cellsOf, sheetWithId } from '../workbook/cells.ts';
 import type { Command } from '../workbook/commands.ts';
 import type { Sheet } from '../workbook/document.ts';
 import { sumsOf } from '../workbook/selection-sums.ts';
 import type { Standing } from '../workbook/standing.ts';
+import { AttentionPage } from './attention/attention-page.tsx';
 import type { DeskKeeper } from './desk.ts';
-import { openFile, saveFile } from './files/workbook-file.ts';
+import { FilesLink } from './files/files-link.tsx';
+import { FilesPage } from './files/files-page.tsx';
+import { useWorkbookFile } from './files/use-workbook-file.ts';
+import { FindPanel, type FindWish } from './find/find-panel.tsx';
+import { useFindKeys } from './find/use-find-keys.ts';
 import { createWritingDesk, WritingDeskContext } from './formula/writing-desk.ts';
 import { FunctionFinder } from './functions/function-finder.tsx';
-import { isOneCell, rangeOf, selectionWords } from './grid/selection.ts';
+import { isOneCell, rangeOf, selectionWords, usedPart } from './grid/selection.ts';
 import { SheetGrid } from './grid/sheet-grid.tsx';
 import { Header } from './header/header.tsx';
+import { NamesPage } from './names/names-page.tsx';
 import { Notice, type Notice as NoticeText } from './notice.tsx';
 import { LookUpList } from './sheets/look-up-list.tsx';
+import { type Page, PageHead } from './sheets/page-head.tsx';
 import { SheetList } from './sheets/sheet-list.tsx';
 import { SheetSentence } from './sheets/sheet-sentence.tsx';
 import { ShelfList } from './sheets/shelf-list.tsx';
@@ -30,8 +37,8 @@ interface Spot {
   readonly cells: { readonly [sheetId: string]: CellAddress };
   /** How far the selection reaches from there, where more than one cell is selected. */
   readonly head?: CellAddress | undefined;
-  /** Set while the trade functions stand in place of the sheet. */
-  readonly isLookingUp?: boolean;
+  /** Set while something else stands in place of the sheet. */
+  readonly page?: Page;
   /** The cell whose formula is being written while the person picks cells of another sheet for it. */
   readonly writing?: { readonly sheetId: string; readonly address: CellAddress } | undefined;
 }
@@ -44,15 +51,23 @@ function firstSpot(sheet: Sheet | undefined, standing: Standing | undefined): Ce
   return waits?.address ?? measured?.address ?? { row: 0, column: 0 };
 }
 
+function usedRange(sheet: Sheet | undefined, range: CellRange): CellRange {
+  return sheet ? usedPart(sheet, range) : range;
+}
+
 function backToWriting({ cells }: Spot, { sheetId, address }: NonNullable<Spot['writing']>): Spot {
   return { sheetId, cells: { ...cells, [sheetId]: address } };
 }
 
 export function App({ keeper }: { readonly keeper: DeskKeeper }) {
-  const { session, shelf, freed } = useDesk(keeper);
+  const laid = useDesk(keeper);
+  const { session, shelf, freed } = laid;
   const state = useSessionState(session);
   const { workbook, standings } = state;
   const [spot, setSpot] = useState<Spot>({ sheetId: '', cells: {} });
+  const [finding, setFinding] = useState<FindWish | null>(null);
+  /** The sheet whose needs are looked at; null for all of them. */
+  const [attention, setAttention] = useState<string | null>(null);
   const [notice, setNotice] = useState<NoticeText | null>(null);
   const sheet = sheetWithId(workbook, spot.sheetId) ?? workbook.sheets[0];
   const sheetId = sheet?.id ?? '';
@@ -70,11 +85,16 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const selection = useMemo(() => {
     const range = spot.head ? rangeOf({ here: address, head: spot.head }) : null;
     if (!sheet || !range || isOneCell(range)) return null;
-    return { words: selectionWords(range), sums: sumsOf(sheet, state.values, range) };
+    return {
+      range: usedPart(sheet, range),
+      words: selectionWords(range),
+      sums: sumsOf(sheet, state.values, range),
+    };
   }, [sheet, state.values, address, spot.head]);
 
   useHistoryKeys(session);
   useLeaveGuard(session);
+  useFindKeys(find);
   useEffect(() => {
     document.title = `${workbook.title} · Stretchout`;
   }, [workbook.title]);
@@ -93,19 +113,40 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const go = (to: string, cell: CellAddress, head?: CellAddress) =>
     setSpot(({ cells }) => ({ sheetId: to, cells: { ...cells, [to]: cell }, head }));
 
+  const goTo = (to: string, { from, to: corner }: CellRange) =>
+    go(to, from, sameAddress(from, corner) ? undefined : corner);
+
+  const selected = {
+    sheet: sheetId,
+    range: usedRange(sheet, rangeOf({ here: address, head: spot.head ?? address })),
+  };
+
+  function turnTo(page: Page): void {
+    setSpot((before) => ({ ...before, page }));
+  }
+
+  function find(wants: FindWish['wants']): void {
+    setFinding((before) => ({ wants, time: (before?.time ?? 0) + 1 }));
+  }
+
+  function closeFind(): void {
+    setFinding(null);
+    document.querySelector<HTMLElement>('.sheet-grid [data-here]')?.focus();
+  }
+
   /** Another sheet; a formula that waits for a cell stays in Working, so that the cell can be picked there. */
   function choose(id: string): void {
     const isPicking = writing?.field === 'working' && writing.pointing.canPoint();
     setSpot(({ cells }) => ({ sheetId: id, cells, writing: isPicking ? writing : undefined }));
   }
 
-  async function open(file: File): Promise<void> {
-    const kept = await openFile(file);
-    if (!kept.ok) return setNotice({ sentence: `${file.name} was not opened. ${kept.fault}` });
-    setNotice(null);
-    setSpot({ sheetId: '', cells: {} });
-    await keeper.add(kept.value);
-  }
+  const file = useWorkbookFile(
+    keeper,
+    session,
+    workbook,
+    (sentence) => setNotice(sentence === null ? null : { sentence }),
+    () => setSpot({ sheetId: '', cells: {} }),
+  );
 
   async function take(id: string): Promise<void> {
     const taken = await keeper.take(id);
@@ -155,34 +196,39 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
           isReadOnly={state.isReadOnly}
           onUndo={() => session.undo()}
           onRedo={() => session.redo()}
-          onOpen={open}
-          onSave={() => saveFile(session.kept())}
+          savedWords={file.savedWords}
+          onOpen={file.open}
+          onPick={file.pick}
+          onSave={() => file.save('same')}
           onRetitle={(title) => session.run({ type: 'retitle', title })}
         />
         <div className="app-side">
           <SheetList
             workbook={workbook}
             standings={standings}
-            current={spot.isLookingUp ? '' : sheetId}
+            current={spot.page ? '' : sheetId}
             onChoose={choose}
+            onAttention={(id) => {
+              setAttention(id);
+              turnTo('attention');
+            }}
             onRun={runFromList}
             onRemove={removeSheet}
           />
           <LookUpList
-            isOpen={spot.isLookingUp ?? false}
-            onOpen={() => setSpot((before) => ({ ...before, isLookingUp: true }))}
+            open={spot.page === 'files' ? null : (spot.page ?? null)}
+            onOpen={(page) => {
+              setAttention(null);
+              turnTo(page);
+            }}
+            onFind={() => find('find')}
           />
+          <FilesLink isOpen={spot.page === 'files'} onOpen={() => turnTo('files')} />
           <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
         </div>
         <main className="app-sheet">
-          {spot.isLookingUp ? (
-            <>
-              <h1 className="app-sheet-name">Trade functions</h1>
-              <p className="app-sheet-says">
-                Each shows what it takes, an example worked through, and where its figures come from. Copy the
-                example into a cell and put your own cells in place of its numbers.
-              </p>
-            </>
+          {spot.page ? (
+            <PageHead page={spot.page} />
           ) : (
             <>
               <h1 className="app-sheet-name">{sheet?.name}</h1>
@@ -201,9 +247,37 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
               onAct={notice.act ?? (() => location.reload())}
             />
           ) : null}
-          {spot.isLookingUp ? (
-            <FunctionFinder />
-          ) : (
+          {finding ? (
+            <FindPanel
+              session={session}
+              state={state}
+              wish={finding}
+              sheetId={sheetId}
+              onGo={goTo}
+              onClose={closeFind}
+            />
+          ) : null}
+          {spot.page === 'functions' ? <FunctionFinder /> : null}
+          {spot.page === 'names' ? (
+            <NamesPage session={session} state={state} selection={selected} onGo={goTo} key={workbook.id} />
+          ) : null}
+          {spot.page === 'attention' ? (
+            <AttentionPage state={state} sheetId={attention} onGo={go} key={`${workbook.id} ${attention}`} />
+          ) : null}
+          {spot.page === 'files' ? (
+            <FilesPage
+              keeper={keeper}
+              desk={laid}
+              session={session}
+              state={state}
+              sheetId={sheetId}
+              file={file}
+              onTake={take}
+              onOpened={() => setSpot({ sheetId: '', cells: {} })}
+              onImported={go}
+            />
+          ) : null}
+          {spot.page ? null : (
             <SheetGrid
               key={workbook.id}
               session={session}

@@ -1,4 +1,4 @@
-import { done, type Outcome } from '../base/outcome.ts';
+import { done, failed, type Outcome } from '../base/outcome.ts';
 import type { Calculator } from '../engine/calculator.ts';
 import { createSession, type Session } from '../session/session.ts';
 import type { KeptWorkbook } from '../workbook/file.ts';
@@ -6,7 +6,7 @@ import { createWorkerCalculator } from './engine/worker-calculator.ts';
 import { openDatabase } from './storage/database.ts';
 import { type Hold, holdWorkbook } from './storage/only-window.ts';
 import { snapshotAtRest } from './storage/rest-snapshot.ts';
-import { createShelf, type Shelf, type ShelfEntry } from './storage/shelf.ts';
+import { createShelf, type OffShelf, type Shelf, type ShelfEntry } from './storage/shelf.ts';
 
 /** What lies before the person: one open workbook, and the others that this browser keeps. */
 export interface Desk {
@@ -23,6 +23,11 @@ export interface DeskKeeper {
   take(id: string): Promise<Outcome<null, string>>;
   /** Puts a workbook from outside on the shelf as a new one, and opens it. */
   add(kept: KeptWorkbook): Promise<void>;
+  /** Puts a copy of a workbook beside it on the shelf; the open one stays open. Gives the title of the copy. */
+  copy(id: string): Promise<Outcome<string, string>>;
+  /** Takes a workbook that is open nowhere off the shelf, and gives it to whoever may want to put it back. */
+  takeOff(id: string): Promise<Outcome<OffShelf, string>>;
+  putBack(off: OffShelf): Promise<void>;
 }
 
 /** Opens what was open last, or the first workbook of a new browser. The engine is asked for only when `mayLoad` says. */
@@ -37,6 +42,11 @@ export async function createDeskKeeper(
   });
   const listeners = new Set<() => void>();
   let place = await firstPlace(shelf, calculator, firstWorkbook);
+
+  async function showShelf(): Promise<void> {
+    place = { ...place, desk: { ...place.desk, shelf: await shelf.list() } };
+    for (const listener of listeners) listener();
+  }
 
   async function lay(next: Place): Promise<void> {
     await clear(place);
@@ -60,6 +70,30 @@ export async function createDeskKeeper(
     add: async (kept) => {
       const added = await addToShelf(shelf, kept);
       await lay(await placeFor(added, shelf, calculator));
+    },
+    copy: async (id) => {
+      const open = place.desk.session.kept();
+      const kept = open.workbook.id === id ? done(open) : await shelf.read(id);
+      if (!kept.ok) return kept;
+      const title = `Copy of ${kept.value.workbook.title}`.slice(0, 120);
+      await addToShelf(shelf, { ...kept.value, workbook: { ...kept.value.workbook, title } });
+      await showShelf();
+      return done(title);
+    },
+    takeOff: async (id) => {
+      const hold = await holdWorkbook(id);
+      if (!hold.isMine) {
+        hold.release();
+        return failed('This workbook is open in a window, so it stays on the shelf. Close it there first.');
+      }
+      const off = await shelf.takeOff(id);
+      hold.release();
+      await showShelf();
+      return off ? done(off) : failed('This workbook is no longer on the shelf.');
+    },
+    putBack: async (off) => {
+      await shelf.putBack(off);
+      await showShelf();
     },
   };
 }

@@ -39,6 +39,24 @@ export function* cellsIn(
   }
 }
 
+/** The same sheet with several cells replaced, in order; much sooner than one after another. */
+export function withCells(
+  sheet: Sheet,
+  cells: readonly { readonly address: CellAddress; readonly after: Cell | null }[],
+): Sheet {
+  const rows: Row[] = [...sheet.rows];
+  const own = new Map<number, (Cell | null)[]>();
+  for (const { address, after } of cells) {
+    while (rows.length <= address.row) rows.push([]);
+    const row = own.get(address.row) ?? [...(rows[address.row] ?? [])];
+    while (row.length <= address.column) row.push(null);
+    row[address.column] = after;
+    own.set(address.row, row);
+    rows[address.row] = row;
+  }
+  return { ...sheet, rows };
+}
+
 /** The same sheet with one cell replaced; null clears it. The sheet grows where it must. */
 export function withCell(sheet: Sheet, address: CellAddress, cell: Cell | null): Sheet {
   const rows: Row[] = [...sheet.rows];

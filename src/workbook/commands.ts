@@ -7,6 +7,7 @@ import { type FillCommand, type FillFault, fillCells } from './command/fill.ts';
 import { changeLines, type LinesCommand, type LinesFault } from './command/lines.ts';
 import { type MoveCommand, type MoveFault, moveCells } from './command/move.ts';
 import { changeNames, type NameCommand, type NameFault } from './command/names.ts';
+import { type RetypeCommand, type RetypeFault, retypeCells } from './command/retype.ts';
 import { changeSheets, type SheetCommand, type SheetFault } from './command/sheets.ts';
 import { changeSight, type SightCommand, type SightFault } from './command/sight.ts';
 import { type WriteCommand, type WriteFault, writeEntries } from './command/write.ts';
@@ -27,6 +28,7 @@ export type Command =
   | { readonly type: 'retitle'; readonly title: string }
   | DressCommand
   | WriteCommand
+  | RetypeCommand
   | CopyCommand
   | MoveCommand
   | FillCommand
@@ -39,6 +41,7 @@ export type CommandFault =
   | EntryFault
   | DressFault
   | WriteFault
+  | RetypeFault
   | CopyFault
   | MoveFault
   | FillFault
@@ -64,6 +67,8 @@ export function runCommand(workbook: Workbook, command: Command): Outcome<Differ
       return dressCells(workbook, command);
     case 'write':
       return writeEntries(workbook, command);
+    case 'retype':
+      return retypeCells(workbook, command);
     case 'copy':
       return copyCells(workbook, command);
     case 'move':

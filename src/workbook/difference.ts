@@ -1,6 +1,6 @@
 import type { Axis, CellAddress } from '../base/address.ts';
 import { assertNever } from '../base/outcome.ts';
-import { withCell } from './cells.ts';
+import { withCells } from './cells.ts';
 import type { Cell, Column, Frozen, NamedRange, Sheet, Workbook } from './document.ts';
 import { type Line, withColumn, withHiddenRows, withLines } from './lines.ts';
 
@@ -84,7 +84,27 @@ export function isLookOnly(change: Change): boolean {
 export type Difference = readonly Change[];
 
 export function applyDifference(workbook: Workbook, difference: Difference): Workbook {
-  return difference.reduce(applyChange, workbook);
+  let changed = workbook;
+  for (let at = 0; at < difference.length; at += 1) {
+    const change = difference[at];
+    if (change?.type !== 'cell') {
+      if (change) changed = applyChange(changed, change);
+      continue;
+    }
+    const run = [change];
+    for (let next = difference[at + 1]; isCellOf(next, change.sheet); next = difference[at + 1]) {
+      run.push(next);
+      at += 1;
+    }
+    changed = withSheet(changed, change.sheet, (sheet) => withCells(sheet, run));
+  }
+  return changed;
+}
+
+type CellChange = Extract<Change, { type: 'cell' }>;
+
+function isCellOf(change: Change | undefined, sheet: string): change is CellChange {
+  return change?.type === 'cell' && change.sheet === sheet;
 }
 
 export function invertDifference(difference: Difference): Difference {
@@ -96,7 +116,7 @@ export function invertDifference(difference: Difference): Difference {
 function applyChange(workbook: Workbook, change: Change): Workbook {
   switch (change.type) {
     case 'cell':
-      return withSheet(workbook, change.sheet, (sheet) => withCell(sheet, change.address, change.after));
+      return withSheet(workbook, change.sheet, (sheet) => withCells(sheet, [change]));
     case 'lines':
       return withSheet(workbook, change.sheet, (sheet) => withLines(sheet, change));
     case 'sheet_name':

@@ -40,11 +40,12 @@ export function textOf(value: CellValue, cell: Cell | null, how: TextsOf): strin
   return digits(inOwnMeasure(value, cell));
 }
 
-/** A number as a bare one is read in this cell: millimetres where the cell shows them, per cent as per cent. */
+/** A number as a bare one is read in this cell: millimetres or metres where the cell shows them, per cent as per cent. */
 function inOwnMeasure(value: number, cell: Cell | null): number {
   if (cell?.unit === 'percent') return Number((value * 100).toPrecision(15));
   const isLength = cell?.unit === 'in' || cell?.unit === 'ft';
-  if (!isLength || cell.format?.type !== 'millimetres') return value;
+  const type = cell?.format?.type;
+  if (!cell || !isLength || !(type === 'millimetres' || type === 'metres')) return value;
   const millimetres = millimetresFromInches(inches(cell.unit === 'ft' ? value * 12 : value));
-  return Number(millimetres.toPrecision(15));
+  return Number((type === 'metres' ? millimetres / 1000 : millimetres).toPrecision(15));
 }

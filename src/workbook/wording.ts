@@ -109,9 +109,10 @@ const refusalsTold = 8;
 
 /** Every entry that is not taken, each with its cell; of very many only the first. */
 function wordRefusals(refused: readonly RefusedEntry[]): string {
-  const told = refused
-    .slice(0, refusalsTold)
-    .map(({ address, fault }) => `${writeAddress(address)}: ${wordCommandFault(fault)}`);
+  const told = refused.slice(0, refusalsTold).map(({ sheet, address, fault }) => {
+    const place = sheet === undefined ? writeAddress(address) : `${sheet}!${writeAddress(address)}`;
+    return `${place}: ${wordCommandFault(fault)}`;
+  });
   const rest = refused.length - told.length;
   const more = rest > 0 ? [`And ${rest} more.`] : [];
   return ['Nothing was written.', ...told, ...more].join(' ');

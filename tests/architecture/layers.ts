@@ -30,6 +30,7 @@ export const doors: readonly Door[] = [
   { library: /^@lezer\/(lr|common)$/, open: ['formula'] },
   { library: /^@lezer\/highlight$/, open: ['formula', 'ui'] },
   { library: /^(idb|comlink)$/, open: ['ui'] },
+  { library: /^hucre$/, open: ['ui/files'] },
   { library: /^@fontsource-variable\//, open: ['ui', 'bench'] },
   { library: /^zod$/, open: ['workbook', 'templates', 'lots', 'handoff', 'cli', 'ui'] },
   { library: /^node:/, open: ['cli'] },

@@ -108,7 +108,7 @@ test('Escape gives an entry up, Delete empties a cell, and Ctrl+Z and Ctrl+Y tak
   expect(await words('B2')).toBe('16″');
   await keys('Delete');
   expect(await words('B2')).toBe('fill');
-  expect(await sheet('Pieces').textContent()).toMatch(/2 to fill/);
+  expect(await sheet('Pieces').locator('..').textContent()).toMatch(/2 to fill/);
   await keys('Control+z');
   expect(await words('B2')).toBe('16″');
   await keys('Control+y');

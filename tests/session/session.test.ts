@@ -133,3 +133,42 @@ test('an entry says how it reads while it is typed', async () => {
   expect(session.preview('pieces', diameterOfS1, '16 foo')).toMatchObject({ ok: false });
   expect(session.preview('pieces', { row: 1, column: 0 }, 'S1')).toBeNull();
 });
+
+describe('formulas that only go along with something else', () => {
+  test('follow a new name and a new sheet name, and come to the same', async () => {
+    const { session, girth } = await openSample();
+    const enter = (typed: string) =>
+      session.run({ type: 'enter', sheet: 'wrap', address: { row: 1, column: 3 }, typed });
+    expect(enter('=SUM(diameters)+Pieces!B2').ok).toBe(true);
+    expect(session.run({ type: 'rename_name', name: 'diameters', to: 'across' })).toEqual({
+      ok: true,
+      value: null,
+    });
+    expect(session.run({ type: 'rename_sheet', sheet: 'pieces', name: 'Bits' })).toEqual({
+      ok: true,
+      value: null,
+    });
+    await session.settled();
+    expect(valueAt(session.getState().values, 'Wrap round', { row: 1, column: 3 })).toBe(44);
+    expect(girth()).toBeCloseTo(Math.PI * 16, 12);
+  });
+
+  test('do not stand in the way of new rows when something is missing in them already', async () => {
+    const { session } = await openSample();
+    session.run({
+      type: 'enter',
+      sheet: 'wrap',
+      address: { row: 1, column: 3 },
+      typed: '=SUM(diameters)+B2',
+    });
+    session.run({ type: 'remove_name', name: 'diameters' });
+    expect(session.run({ type: 'insert_lines', sheet: 'wrap', axis: 'row', at: 0, count: 1 }).ok).toBe(true);
+    const again = session.run({
+      type: 'enter',
+      sheet: 'wrap',
+      address: { row: 2, column: 3 },
+      typed: '=SUM(diameters)+B3+1',
+    });
+    expect(again.ok).toBe(false);
+  });
+});

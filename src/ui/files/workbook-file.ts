@@ -1,6 +1,10 @@
-import { failed, type Outcome } from '../../base/outcome.ts';
+import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { type KeptWorkbook, largestFile, readWorkbookFile, writeWorkbookFile } from '../../workbook/file.ts';
 import { wordFileFault } from '../../workbook/wording.ts';
+import { fileName } from './file-name.ts';
+import { canPickFiles, type FileHandle, pickToSave, workbookKind } from './file-picker.ts';
+import { download, writeTo } from './hand-over.ts';
+import type { KnownFiles } from './known-files.ts';
 
 /** Reads a workbook file that a person chose, or says in a sentence why it is refused. */
 export async function openFile(file: File): Promise<Outcome<KeptWorkbook, string>> {
@@ -14,21 +18,47 @@ export async function openFile(file: File): Promise<Outcome<KeptWorkbook, string
   return kept.ok ? kept : failed(wordFileFault(kept.fault));
 }
 
-/** Hands the workbook to the browser as a file to save. */
-export function saveFile(kept: KeptWorkbook): void {
-  const address = URL.createObjectURL(new Blob([writeWorkbookFile(kept)], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = fileName(kept.workbook.title);
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+/** Saves the workbook: into the file that it came from or was last saved to, or into one that the person chooses. Gives
+ *  the name of the file; null where they changed their mind. */
+export async function saveFile(
+  kept: KeptWorkbook,
+  files: KnownFiles,
+  where: 'same' | 'another',
+): Promise<Outcome<string | null, string>> {
+  const content = new Blob([writeWorkbookFile(kept)], { type: 'application/json' });
+  const { id, title } = kept.workbook;
+  const name = fileName([title], 'stretchout.json');
+  if (!canPickFiles()) {
+    download(content, name);
+    return done(name);
+  }
+  const same = where === 'same' ? await fileToWriteAgain(id, files) : null;
+  const handle = same ?? (await pickToSave(name, workbookKind));
+  if (!handle) return done(null);
+  const written = await writeTo(handle, content);
+  if (written.ok) await rememberFile(id, handle, files);
+  return written;
 }
 
-/** `Larkspur Lane, lot 7` → `larkspur-lane-lot-7.stretchout.json` */
-function fileName(title: string): string {
-  const plain = title
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '');
-  return `${plain || 'workbook'}.stretchout.json`;
+export async function rememberFile(workbook: string, handle: FileHandle, files: KnownFiles): Promise<void> {
+  const file = await handle.getFile().catch(() => null);
+  if (file) await files.remember(workbook, { handle, lastModified: file.lastModified });
+}
+
+/** The file that is known for this workbook, if it may be written, is still there, and nothing else has written it since;
+ *  else the person chooses again, and the browser asks before it puts anything over another file. */
+async function fileToWriteAgain(workbook: string, files: KnownFiles): Promise<FileHandle | null> {
+  const known = await files.find(workbook);
+  if (!known) return null;
+  try {
+    const { handle, lastModified } = known;
+    const wish = { mode: 'readwrite' } as const;
+    const isGranted =
+      (await handle.queryPermission?.(wish)) === 'granted' ||
+      (await handle.requestPermission?.(wish)) === 'granted';
+    if (!isGranted) return null;
+    return (await handle.getFile()).lastModified === lastModified ? handle : null;
+  } catch {
+    return null;
+  }
 }

@@ -12,7 +12,14 @@ export function cellName(sight: CellSight): string {
   const place = writeAddress(address);
   if (!cell) return `empty, ${place}`;
   const label = cell.role === 'heading' || cell.role === 'text' ? '' : labelOf(sheet, address, values);
-  return [spoken(sight, cell), label, roleWords[cell.role], cell.note ? 'has a note' : '', place]
+  return [
+    spoken(sight, cell),
+    label,
+    roleWords[cell.role],
+    sight.unitBelow ? `in ${sight.unitBelow}` : '',
+    cell.note ? `note: ${cell.note}` : '',
+    place,
+  ]
     .filter(Boolean)
     .join(', ');
 }

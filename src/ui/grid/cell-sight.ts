@@ -6,6 +6,8 @@ import { shownValue } from '../../workbook/standing.ts';
 import type { Values } from '../../workbook/values.ts';
 import type { TaggedCells } from '../formula/tagged-cells.ts';
 import { type CellMarks, marksOf, rimOf, type SheetMarks, sameMarks } from './cell-marks.ts';
+import { type RunOn, runOnAt } from './run-on.ts';
+import { unitBelow } from './unit-below.ts';
 
 /** What the grid is showing: one sheet with its values, and what is marked on it. */
 export interface SheetSight extends SheetMarks {
@@ -25,6 +27,10 @@ export interface CellSight extends CellMarks {
   readonly value: CellValue;
   readonly isInHeadingRow: boolean;
   readonly tags: readonly CellTag[];
+  /** The unit of the column under a heading, where the figures there do not show it. */
+  readonly unitBelow: string | null;
+  /** The heading to the left that goes on over this empty cell. */
+  readonly runOn: RunOn | null;
 }
 
 /** The number of a stretch of cells in the formula being written, and which of its sides run along this cell. */
@@ -48,6 +54,8 @@ export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
     cell,
     value: shownValue(sheet, address, cell, values),
     isInHeadingRow: hasHeading(sheet, address.row),
+    unitBelow: cell?.role === 'heading' ? unitBelow(sheet, address.row, address.column) : null,
+    runOn: hasHeading(sheet, address.row) ? runOnAt(sheet, address.row, address.column) : null,
     tags: tagged.length === 0 ? noTags : tagsOf(address, tagged),
   };
 }
@@ -58,6 +66,9 @@ export function sameSight(one: CellSight, other: CellSight): boolean {
     one.cell === other.cell &&
     one.value === other.value &&
     one.isInHeadingRow === other.isInHeadingRow &&
+    one.unitBelow === other.unitBelow &&
+    one.runOn?.words === other.runOn?.words &&
+    one.runOn?.from === other.runOn?.from &&
     sameMarks(one, other) &&
     sameTags(one.tags, other.tags)
   );

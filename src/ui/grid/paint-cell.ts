@@ -1,12 +1,13 @@
 import { isFault } from '../../base/value.ts';
 import type { TapeParts } from '../../trade/tape/write.ts';
-import { cellAt } from '../../workbook/cells.ts';
 import { readCheck, type Verdict } from '../../workbook/check.ts';
-import type { Cell, Sheet } from '../../workbook/document.ts';
+import type { Cell } from '../../workbook/document.ts';
 import { type Shown, showValue } from '../../workbook/show.ts';
 import { mark, paintMarks } from './cell-marks.ts';
 import { cellName, mustBeFilled } from './cell-name.ts';
 import type { CellSight, CellTag } from './cell-sight.ts';
+import { type RunOn, runsOn } from './run-on.ts';
+import { firstUnder, isMeasured } from './under-heading.ts';
 
 const signs = { holds: '✓', look: '!', stop: '✕' } as const;
 
@@ -20,7 +21,13 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   mark(element, 'role', cell?.role ?? 'empty');
   mark(element, 'headingRow', sight.isInHeadingRow);
   mark(element, 'says', verdict?.verdict ?? (shown.type === 'fault' ? 'fault' : fills ? 'fill' : false));
-  mark(element, 'right', isRight(sight, shown));
+  const { bold, align, wraps, shade } = cell?.style ?? {};
+  mark(element, 'right', align === undefined && isRight(sight, shown));
+  mark(element, 'align', align ?? false);
+  mark(element, 'bold', bold ?? false);
+  mark(element, 'wraps', wraps ?? false);
+  mark(element, 'shade', shade ?? false);
+  mark(element, 'runsOn', runsOn(sight.sheet, sight.address));
 
   const words = document.createElement('span');
   words.className = 'sheet-cell-words';
@@ -28,14 +35,32 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   words.append(
     ...(verdict ? checkWords(verdict) : fills ? [small('sheet-cell-fill', 'fill')] : valueWords(shown)),
   );
+  if (sight.unitBelow !== null) words.append(small('sheet-heading-unit', sight.unitBelow));
   const tip = hoverText(cell, shown, verdict);
   if (tip !== '') words.title = tip;
   const piece = document.createElement('span');
   piece.className = 'sheet-cell';
   piece.append(small('visually-hidden', cellName(sight)), words);
+  if (sight.runOn) piece.append(runOnWords(sight.runOn));
+  if (cell?.note) piece.append(noteSign());
   for (const tag of sight.tags) piece.append(tagMark(tag));
   paintMarks(element, piece, sight);
   return piece;
+}
+
+/** The words of the heading at the left, pushed back to where they begin; the cell shows its own part of them. */
+function runOnWords({ words, from }: RunOn): HTMLElement {
+  const piece = small('sheet-cell-run-on', words);
+  piece.ariaHidden = 'true';
+  piece.style.marginLeft = `${-from}px`;
+  return piece;
+}
+
+/** A chalk stroke; the note itself is in the cell's name, on hovering, and in Working. */
+function noteSign(): HTMLElement {
+  const sign = small('cell-note-sign', '');
+  sign.ariaHidden = 'true';
+  return sign;
 }
 
 /** A line around the cells of one reference, and its number; the formula's own list says the same in words. */
@@ -97,21 +122,6 @@ function hoverText(cell: Cell | null, shown: Shown, verdict: Verdict | null): st
 
 /** Numbers stand at the right, words at the left; a heading goes with what stands under it. */
 function isRight({ cell, sheet, address }: CellSight, shown: Shown): boolean {
-  if (cell?.role === 'heading') return isMeasured(firstBelow(sheet, address.row, address.column));
+  if (cell?.role === 'heading') return isMeasured(firstUnder(sheet, address));
   return shown.type === 'number' || shown.type === 'tape' || (shown.type === 'blank' && isMeasured(cell));
-}
-
-function firstBelow(sheet: Sheet, row: number, column: number): Cell | null {
-  for (let below = row + 1; below < sheet.rows.length; below += 1) {
-    const cell = cellAt(sheet, { row: below, column });
-    if (!cell) return null;
-    if (cell.role !== 'heading') return cell;
-  }
-  return null;
-}
-
-function isMeasured(cell: Cell | null): boolean {
-  return (
-    cell !== null && cell.role !== 'check' && (cell.unit !== undefined || typeof cell.content === 'number')
-  );
 }

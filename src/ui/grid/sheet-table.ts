@@ -1,4 +1,5 @@
 import {
+  ClientSideRowModelApiModule,
   ClientSideRowModelModule,
   type ColDef,
   ColumnApiModule,
@@ -16,8 +17,11 @@ import type { Sheet } from '../../workbook/document.ts';
 import { marksOf, paintMarks, sameMarks } from './cell-marks.ts';
 import { addressOf, cellElement, columnId } from './cell-place.ts';
 import { type CellSight, hasHeading, type SheetSight, sameSight, sightOf } from './cell-sight.ts';
+import { columnPixels } from './column-pixels.ts';
 import { paintCell } from './paint-cell.ts';
+import { anyRowWraps, heightOf, usualHeight } from './row-heights.ts';
 import { usedPart } from './selection.ts';
+import { createTextMeasure } from './text-lines.ts';
 
 /** The table on the page. The outside grid does the rows, the columns and the scrolling, and stays behind this door:
  *  keys, selection and editing are ours. */
@@ -38,9 +42,16 @@ interface TableRow {
   readonly row: number;
 }
 
-const modules = [ClientSideRowModelModule, ColumnApiModule, RenderApiModule, RowApiModule, ScrollApiModule];
+const modules = [
+  ClientSideRowModelApiModule,
+  ClientSideRowModelModule,
+  ColumnApiModule,
+  RenderApiModule,
+  RowApiModule,
+  ScrollApiModule,
+];
 
-const rowHeight = 34;
+const rowHeight = usualHeight;
 const headerHeight = 30;
 const rowNumberWidth = 44;
 /** Empty rows and columns kept below and beside what is used, so that a sheet can grow. */
@@ -78,12 +89,15 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
   let sight = first;
   let rowCount = 0;
   let shape = '';
+  let hasHeights = anyRowWraps(first.sheet);
+  const measure = createTextMeasure(host);
   const rows: TableRow[] = [];
   const api: GridApi<TableRow> = createGrid<TableRow>(
     host,
     {
       theme,
       rowHeight,
+      getRowHeight: ({ data }) => (data ? heightOf(sight.sheet, sight.values, data.row, measure) : rowHeight),
       headerHeight,
       rowData: [],
       columnDefs: [],
@@ -139,6 +153,13 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
     api.refreshCells();
   }
 
+  /** Rows are measured anew when something that wraps may be longer, shorter or wider than before. */
+  function heighten(): void {
+    const had = hasHeights;
+    hasHeights = anyRowWraps(sight.sheet);
+    if (had || hasHeights) api.resetRowHeights();
+  }
+
   function reveal({ row, column }: CellAddress): void {
     api.ensureIndexVisible(row);
     api.ensureColumnVisible(columnId(column));
@@ -156,6 +177,7 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
       sight = next;
       widen();
       const hasNews = next.sheet !== before.sheet || next.values !== before.values;
+      if (hasNews) heighten();
       if (hasNews || next.tagged !== before.tagged) refresh(before.sheet);
       // A moved selection touches nothing else, so it is painted without the table's own, slower way.
       markAnew(host, before, next);
@@ -197,6 +219,8 @@ function markAnew(host: HTMLElement, before: SheetSight, next: SheetSight): void
 
 /** A cell is also called by its heading and by the first words in its row, so a new one of those renames its neighbours. */
 function rowsWithNewNames(before: Sheet, after: Sheet): 'all' | readonly number[] {
+  // Headings run on over columns, whatever their width.
+  if (before.columns !== after.columns) return 'all';
   if (before.rows === after.rows) return [];
   const changed: number[] = [];
   for (let row = 0; row < Math.max(before.rows.length, after.rows.length); row += 1) {
@@ -223,8 +247,7 @@ function columnOf(column: number, width: number, look: () => SheetSight): ColDef
     headerName: columnName(column),
     // The first column names the rows, so it stays in sight.
     ...(column === 0 ? { pinned: 'left', lockPinned: true } : {}),
-    // A character of the interface type is about 8.4 px wide; the rest is the room beside it.
-    width: Math.round(width * 8.4) + 20,
+    width: columnPixels(width),
     valueGetter: ({ data }) => sightOf(look(), { row: data?.row ?? 0, column }),
     equals: (one, other) =>
       one !== null && other !== null && one !== undefined && other !== undefined && sameSight(one, other),

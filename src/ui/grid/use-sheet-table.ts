@@ -39,7 +39,8 @@ export function useSheetTable(
 
   useEffect(() => {
     // Whoever came by a link stands in the cell now; whoever walks the list of sheets stays there.
-    if (!isFirst.current && !document.activeElement?.closest('nav')) table.current?.focus(focused.current);
+    if (!isFirst.current && !document.activeElement?.closest('nav, search'))
+      table.current?.focus(focused.current);
     isFirst.current = false;
   }, [isFirst]);
 
@@ -54,6 +55,8 @@ export function useSheetTable(
     focused.current = selected;
     if (isEditing || !(isMoved || isFocusWanted.current)) return;
     isFocusWanted.current = false;
+    // Whoever steps through what was found stays in the search.
+    if (document.activeElement?.closest('search')) return;
     table.current?.focus(selected);
   });
 

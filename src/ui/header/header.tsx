@@ -12,6 +12,8 @@ export interface HeaderProps extends Whereabouts {
   readonly onUndo: () => void;
   readonly onRedo: () => void;
   readonly onOpen: (file: File) => void;
+  /** Opens the browser's own window for files; null where it has none that lets the page save to them again. */
+  readonly onPick: (() => void) | null;
   readonly onSave: () => void;
   readonly onRetitle: (title: string) => Outcome<null, string>;
 }
@@ -32,7 +34,7 @@ export function Header(props: HeaderProps) {
       <div className="header-deeds">
         <DeedButton word="Undo" says={undoName} isReadOnly={isReadOnly} onPress={props.onUndo} />
         <DeedButton word="Redo" says={redoName} isReadOnly={isReadOnly} onPress={props.onRedo} />
-        <button type="button" onClick={() => files.current?.click()}>
+        <button type="button" onClick={props.onPick ?? (() => files.current?.click())}>
           Open a file
         </button>
         <input

@@ -6,10 +6,12 @@ export interface Whereabouts {
   readonly keeping: Keeping;
   readonly figures: Figures;
   readonly isReadOnly: boolean;
+  /** Which file holds it; empty where none is known. */
+  readonly savedWords: string;
 }
 
 /** The quiet line under the title: where the workbook comes from and whether it is safe. Trouble takes its place. */
-export function quietWords({ template, keeping, figures, isReadOnly }: Whereabouts): {
+export function quietWords({ template, keeping, figures, isReadOnly, savedWords }: Whereabouts): {
   readonly words: string;
   readonly isTrouble: boolean;
 } {
@@ -24,5 +26,5 @@ export function quietWords({ template, keeping, figures, isReadOnly }: Whereabou
     : keeping.type === 'keeping'
       ? 'keeping…'
       : 'kept on this computer';
-  return { words: [from, safe].filter(Boolean).join(' · '), isTrouble: false };
+  return { words: [from, safe, savedWords].filter(Boolean).join(' · '), isTrouble: false };
 }

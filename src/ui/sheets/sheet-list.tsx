@@ -15,6 +15,7 @@ export function SheetList({
   standings,
   current,
   onChoose,
+  onAttention,
   onRun,
   onRemove,
 }: {
@@ -22,6 +23,8 @@ export function SheetList({
   readonly standings: ReadonlyMap<string, Standing>;
   readonly current: string;
   readonly onChoose: (sheetId: string) => void;
+  /** What keeps the sheet from being complete is asked for. */
+  readonly onAttention: (sheetId: string) => void;
   /** Carries a command out, or says why not. */
   readonly onRun: (command: Command) => Outcome<null, string>;
   /** The sheet is to go; false where it was refused. */
@@ -148,8 +151,13 @@ export function SheetList({
                       openMenu(sheet, event.currentTarget);
                     }}
                   >
-                    <span>{sheet.name}</span> <HowItStands sheet={sheet} standing={standings.get(sheet.id)} />
+                    <span>{sheet.name}</span>
                   </button>
+                  <HowItStands
+                    sheet={sheet}
+                    standing={standings.get(sheet.id)}
+                    onAttention={() => onAttention(sheet.id)}
+                  />
                   {sheet.id === current ? (
                     <button
                       type="button"
@@ -210,16 +218,36 @@ function isTheShops(sheet: Sheet): boolean {
 function HowItStands({
   sheet,
   standing,
+  onAttention,
 }: {
   readonly sheet: Sheet;
   readonly standing: Standing | undefined;
+  readonly onAttention: () => void;
 }) {
   if (!standing || !canStand(sheet)) return null;
   const { kind, sign, words } = standingWords(standing);
-  return (
-    <small className="sheet-list-standing" data-standing={kind}>
+  const said = (
+    <>
       <span aria-hidden="true">{sign}</span> {words}
-    </small>
+    </>
+  );
+  if (kind === 'complete') {
+    return (
+      <small className="sheet-list-standing" data-standing={kind}>
+        {said}
+      </small>
+    );
+  }
+  return (
+    <button
+      type="button"
+      className="sheet-list-standing"
+      data-standing={kind}
+      title="See which cells"
+      onClick={onAttention}
+    >
+      {said}
+    </button>
   );
 }
 

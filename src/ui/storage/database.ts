@@ -5,20 +5,27 @@ import type { Difference } from '../../workbook/difference.ts';
 interface Shape extends DBSchema {
   workbooks: {
     key: string;
-    value: {
-      readonly id: string;
-      readonly title: string;
-      /** When it was last worked on, in milliseconds since 1970. */
-      readonly at: number;
-      /** The stored form of `workbook/file.ts`; read through its schema, never trusted. */
-      readonly stored: unknown;
-    };
+    value: StoredEntry;
   };
   log: {
     key: number;
-    value: { readonly workbook: string; readonly difference: Difference };
+    value: LoggedDifference;
     indexes: { workbook: string };
   };
+}
+
+export interface StoredEntry {
+  readonly id: string;
+  readonly title: string;
+  /** When it was last worked on, in milliseconds since 1970. */
+  readonly at: number;
+  /** The stored form of `workbook/file.ts`; read through its schema, never trusted. */
+  readonly stored: unknown;
+}
+
+export interface LoggedDifference {
+  readonly workbook: string;
+  readonly difference: Difference;
 }
 
 export type Database = IDBPDatabase<Shape>;

@@ -3,7 +3,7 @@ import type { Journal } from '../../session/journal.ts';
 import { applyDifference } from '../../workbook/difference.ts';
 import { type KeptWorkbook, readStoredForm, storedForm } from '../../workbook/file.ts';
 import { wordFileFault } from '../../workbook/wording.ts';
-import type { Database } from './database.ts';
+import type { Database, LoggedDifference, StoredEntry } from './database.ts';
 
 export interface ShelfEntry {
   readonly id: string;
@@ -19,7 +19,17 @@ export interface Shelf {
   read(id: string): Promise<Outcome<KeptWorkbook, string>>;
   /** Stores a whole workbook, and forgets the differences that it holds already. */
   put(kept: KeptWorkbook): Promise<void>;
+  /** Takes a workbook off the shelf, with all that was done to it. Null where it is not there. */
+  takeOff(id: string): Promise<OffShelf | null>;
+  /** Puts it back exactly as it stood. */
+  putBack(off: OffShelf): Promise<void>;
   journal(id: string): Journal;
+}
+
+/** What stood on the shelf for one workbook, readable or not. */
+export interface OffShelf {
+  readonly entry: StoredEntry;
+  readonly log: readonly LoggedDifference[];
 }
 
 // A promise must mean that the disk has it, so that a power cut loses no more than the entry in flight.
@@ -58,6 +68,24 @@ export function createShelf(database: Database, now: () => number): Shelf {
         writing.objectStore('workbooks').put({ id, title, at: now(), stored: storedForm(kept) }),
         ...done.map((key) => log.delete(key)),
         writing.done,
+      ]);
+    },
+    takeOff: async (id) => {
+      const taking = database.transaction(['workbooks', 'log'], 'readwrite', onDisk);
+      const [workbooks, log] = [taking.objectStore('workbooks'), taking.objectStore('log')];
+      const entry = await workbooks.get(id);
+      if (!entry) return null;
+      const own = log.index('workbook');
+      const [differences, keys] = await Promise.all([own.getAll(id), own.getAllKeys(id)]);
+      await Promise.all([workbooks.delete(id), ...keys.map((key) => log.delete(key)), taking.done]);
+      return { entry, log: differences };
+    },
+    putBack: async ({ entry, log }) => {
+      const putting = database.transaction(['workbooks', 'log'], 'readwrite', onDisk);
+      await Promise.all([
+        putting.objectStore('workbooks').put(entry),
+        ...log.map((one) => putting.objectStore('log').add(one)),
+        putting.done,
       ]);
     },
     journal: (id) => ({

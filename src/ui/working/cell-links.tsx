@@ -9,23 +9,27 @@ const fewLinks = 8;
 /** Other cells, each a way to get there. */
 export function CellLinks({
   heading,
+  level = 3,
   links,
   onGo,
 }: {
   readonly heading: string;
+  /** Of the heading, under those that stand above it on the page. */
+  readonly level?: 2 | 3;
   readonly links: readonly Link[];
   readonly onGo: (sheetId: string, address: CellAddress) => void;
 }) {
   const id = useId();
+  const Heading = `h${level}` as const;
   const [showsAll, setShowsAll] = useState(false);
   if (links.length === 0) return null;
   // One hidden link would cost the same line as the button that shows it.
   const shown = showsAll || links.length <= fewLinks + 1 ? links : links.slice(0, fewLinks);
   return (
     <section className="cell-links" aria-labelledby={id}>
-      <h3 className="working-heading" id={id}>
+      <Heading className="working-heading" id={id}>
         {heading}
-      </h3>
+      </Heading>
       <ul>
         {shown.map((link) => (
           <li key={link.place}>

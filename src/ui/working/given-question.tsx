@@ -8,10 +8,13 @@ export function GivenQuestion({
   question,
   unit,
   format,
+  onTakeUsual,
 }: {
   readonly question: Question;
   readonly unit: Unit | null;
   readonly format: Format | undefined;
+  /** Null where the usual value stands there already, or there is none. */
+  readonly onTakeUsual: (() => void) | null;
 }) {
   const { asks, least, most, why, choices, usual, mayBeBlank } = question;
   const say = (value: number | string | boolean) => showValue(value, unit ?? undefined, format).text;
@@ -36,7 +39,16 @@ export function GivenQuestion({
             </ul>
           </Fact>
         ) : null}
-        {usual === undefined ? null : <Fact name="Usually">{say(usual)}</Fact>}
+        {usual === undefined ? null : (
+          <Fact name="Usually">
+            {say(usual)}
+            {onTakeUsual ? (
+              <button type="button" className="given-question-take" onClick={onTakeUsual}>
+                Take the usual value
+              </button>
+            ) : null}
+          </Fact>
+        )}
         {mayBeBlank ? <Fact name="Blank">may be left blank</Fact> : null}
       </dl>
     </div>

@@ -1,8 +1,11 @@
+import type { CellRange } from '../../base/address.ts';
 import type { SelectionSums } from '../../workbook/selection-sums.ts';
 import './selection-figures.css';
 
 /** Several selected cells: how they are called together, and what they come to. */
 export interface SelectedCells {
+  /** Of whole rows and columns the part that is used. */
+  readonly range: CellRange;
   /** `B2 to C5, 8 cells` */
   readonly words: string;
   readonly sums: SelectionSums;

@@ -5,6 +5,8 @@ import type { Explanation } from '../../session/explanation.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { cellAt, sheetWithId } from '../../workbook/cells.ts';
+import { CellDress } from '../dress/cell-dress.tsx';
+import { fullText } from '../dress/question-draft.ts';
 import { CellFigure } from './cell-figure.tsx';
 import { CellLinks } from './cell-links.tsx';
 import { Decisions } from './decisions.tsx';
@@ -33,6 +35,7 @@ export function WorkingPanel({
   const panel = useRef<HTMLElement>(null);
   const drafts = useRef(new Map<string, string>());
   const cellKey = explanation ? `${explanation.sheetId} ${writeAddress(explanation.address)}` : '';
+  const sheet = explanation ? sheetWithId(state.workbook, explanation.sheetId) : undefined;
   const news = useNews(cellKey, explanation);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another cell is read from its top; the same one keeps its place
@@ -59,6 +62,13 @@ export function WorkingPanel({
       ) : (
         <p className="working-quiet">Choose a cell to see how it is worked out.</p>
       )}
+      {sheet && explanation ? (
+        <CellDress
+          session={session}
+          sheet={sheet}
+          range={selection?.range ?? { from: explanation.address, to: explanation.address }}
+        />
+      ) : null}
     </section>
   );
 }
@@ -81,6 +91,13 @@ function Working({
   const { sheetId, address, label, role, question, note, value } = explanation;
   const sheet = sheetWithId(state.workbook, sheetId);
   const cell = sheet ? cellAt(sheet, address) : null;
+
+  function takeUsual(): void {
+    if (question?.usual === undefined) return;
+    const typed = fullText(question.usual, cell?.unit, cell?.format);
+    session.run({ type: 'enter', sheet: sheetId, address, typed });
+  }
+
   return (
     <>
       <header className="working-head">
@@ -91,7 +108,14 @@ function Working({
         {role === 'empty' || role === 'text' ? null : <span className="working-role">{role}</span>}
       </header>
       <CellFigure explanation={explanation} workbook={state.workbook} onGo={onGo} />
-      {question ? <GivenQuestion question={question} unit={explanation.unit} format={cell?.format} /> : null}
+      {question ? (
+        <GivenQuestion
+          question={question}
+          unit={explanation.unit}
+          format={cell?.format}
+          onTakeUsual={question.usual === undefined || question.usual === cell?.content ? null : takeUsual}
+        />
+      ) : null}
       {note ? <p className="working-note">{note}</p> : null}
       {role === 'heading' ? null : (
         <FormulaBox

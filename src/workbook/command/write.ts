@@ -21,6 +21,8 @@ export interface WriteCommand {
 
 /** One entry that is not taken, and where. */
 export interface RefusedEntry {
+  /** By name; left out where all are on the sheet that is written on. */
+  readonly sheet?: string;
   readonly address: CellAddress;
   readonly fault: EntryFault;
 }

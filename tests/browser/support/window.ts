@@ -14,6 +14,9 @@ export interface WindowOptions {
   readonly size?: { readonly width: number; readonly height: number };
   /** What to open, under the page's address. */
   readonly path?: string;
+  /** What stands for the browser's own window for choosing files, which no test can press in: by default none, as in the
+   *  browsers that lack it; `own files` chooses in the page's private folder, whose files and handles are real. */
+  readonly picker?: 'none' | 'own files';
   /** The rest of what a browser can be told: color scheme, permissions and so on. */
   readonly context?: BrowserContextOptions;
 }
@@ -51,6 +54,7 @@ export async function openWindow(site: Site, browser: Browser, options: WindowOp
   context.on('console', (message) => {
     if (message.type() === 'error') faults.push(message.text());
   });
+  await context.addInitScript(options.picker === 'own files' ? pickOwnFiles : pickNothing);
   const page = context.pages()[0] ?? (await context.newPage());
   await page.goto(new URL(options.path ?? '', site.address).href);
   return {
@@ -69,4 +73,20 @@ export async function openWindow(site: Site, browser: Browser, options: WindowOp
       await gone;
     },
   };
+}
+
+function pickNothing(): void {
+  Object.assign(window, { showOpenFilePicker: undefined, showSaveFilePicker: undefined });
+}
+
+/** A person who always takes the name that is offered, and opens the file that was named last. */
+function pickOwnFiles(): void {
+  const chosen = async (name: string, create: boolean) => {
+    localStorage.setItem('picked', `${localStorage.getItem('picked') ?? ''}${name}\n`);
+    return (await navigator.storage.getDirectory()).getFileHandle(name, { create });
+  };
+  Object.assign(window, {
+    showSaveFilePicker: ({ suggestedName }: { suggestedName: string }) => chosen(suggestedName, true),
+    showOpenFilePicker: async () => [await chosen(localStorage.getItem('open') ?? '', false)],
+  });
 }

@@ -1,0 +1,38 @@
+import { useId, useState } from 'react';
+import { longestNote } from '../../workbook/command/dress.ts';
+import type { Shared } from '../../workbook/shared-dress.ts';
+
+/** A note on the selected cells; kept when the field is left. */
+export function NoteField({
+  shared,
+  onNote,
+}: {
+  readonly shared: Shared<string | null>;
+  readonly onNote: (note: string | null) => void;
+}) {
+  const id = useId();
+  const before = shared === 'mixed' ? '' : (shared.all ?? '');
+  const [typed, setTyped] = useState<string | null>(null);
+
+  function keep(): void {
+    if (typed === null) return;
+    setTyped(null);
+    const note = typed.trim();
+    if (note !== before) onNote(note === '' ? null : note);
+  }
+
+  return (
+    <div className="question-form-field">
+      <label htmlFor={id}>Note</label>
+      <textarea
+        id={id}
+        rows={2}
+        maxLength={longestNote}
+        value={typed ?? before}
+        placeholder={shared === 'mixed' ? 'The cells have several notes.' : undefined}
+        onChange={(event) => setTyped(event.target.value)}
+        onBlur={keep}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,33 @@
+import { instantiate } from '../../templates/instantiate.ts';
+import { emptyWorkbook } from '../../workbook/empty.ts';
+import { type KeptWorkbook, readWorkbookFile } from '../../workbook/file.ts';
+import { noValues } from '../../workbook/values.ts';
+
+/** A template that comes with the program; its file is fetched when a job is made from it. */
+export interface ShippedTemplate {
+  readonly name: string;
+  readonly says: string;
+  readonly load: () => Promise<{ readonly default: string }>;
+}
+
+export const shippedTemplates: readonly ShippedTemplate[] = [
+  {
+    name: 'Round trunk',
+    says: 'Trunk and branches of round duct: blanks, wrap, sealing and what to buy.',
+    load: () => import('../../../sheets/round-trunk.template.stretchout.json?raw'),
+  },
+];
+
+/** A new job with the template's own numbers in it. The id is given anew when it goes onto the shelf. */
+export async function newJob(template: ShippedTemplate): Promise<KeptWorkbook> {
+  const { default: text } = await template.load();
+  const kept = readWorkbookFile(text);
+  // It is our own file, so a refusal is a bug.
+  if (!kept.ok) throw new Error(`The template ${template.name} cannot be read: ${kept.fault.code}`);
+  const workbook = instantiate(kept.value.workbook, { id: 'new', title: 'New job' });
+  return { workbook, values: kept.value.values };
+}
+
+export function newEmptyWorkbook(): KeptWorkbook {
+  return { workbook: emptyWorkbook('new', 'New workbook'), values: noValues };
+}

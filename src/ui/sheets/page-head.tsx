@@ -1,0 +1,34 @@
+import type { LookUpPage } from './look-up-list.tsx';
+
+/** What can stand in place of the sheet. */
+export type Page = LookUpPage | 'files';
+
+const heads = {
+  functions: {
+    title: 'Trade functions',
+    says: 'Each shows what it takes, an example worked through, and where its figures come from. Copy the example into a cell and put your own cells in place of its numbers.',
+  },
+  names: {
+    title: 'Names',
+    says: 'A name stands for a cell or a block of cells, in every formula of this workbook. Formulas follow when it is changed.',
+  },
+  attention: {
+    title: 'Needs attention',
+    says: 'Blanks to fill in, checks that say look or stop, and cells without a figure. Press one to go there.',
+  },
+  files: {
+    title: 'Files and shelf',
+    says: 'All is kept in this browser as you type. A file is for another computer, for somebody else, or for safekeeping.',
+  },
+} as const satisfies Record<Page, { title: string; says: string }>;
+
+/** What stands over a page in place of the sheet: what it is, and in a sentence what to do there. */
+export function PageHead({ page }: { readonly page: Page }) {
+  const { title, says } = heads[page];
+  return (
+    <>
+      <h1 className="app-sheet-name">{title}</h1>
+      <p className="app-sheet-says">{says}</p>
+    </>
+  );
+}
