@@ -16,7 +16,9 @@ test('the list of sheets says how each one stands, and an entry changes it at on
   await cell('E2').click();
   await page.keyboard.type('=1/0');
   await page.keyboard.press('Enter');
-  await expect.poll(() => sheet('Wrap').locator('..').textContent()).toContain('1 stop');
+  await expect.poll(() => sheet('Pieces').locator('..').textContent()).toContain('1 stop');
+  // It has no figure only because the other sheet has none.
+  expect(await sheet('Wrap').locator('..').textContent()).toContain('waits');
 });
 
 test('the shop’s own sheet stands apart, and whoever walks the list keeps the focus there', async () => {
