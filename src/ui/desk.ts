@@ -12,6 +12,8 @@ import { createShelf, type OffShelf, type Shelf, type ShelfEntry } from './stora
 export interface Desk {
   readonly session: Session;
   readonly shelf: readonly ShelfEntry[];
+  /** What was taken off the shelf since the page was opened, newest first; gone when it is closed. */
+  readonly offShelf: readonly OffShelf[];
   /** Fulfilled when a workbook that could only be read here may now be changed. */
   readonly freed: Promise<void>;
 }
@@ -25,8 +27,8 @@ export interface DeskKeeper {
   add(kept: KeptWorkbook): Promise<void>;
   /** Puts a copy of a workbook beside it on the shelf; the open one stays open. Gives the title of the copy. */
   copy(id: string): Promise<Outcome<string, string>>;
-  /** Takes a workbook that is open nowhere off the shelf, and gives it to whoever may want to put it back. */
-  takeOff(id: string): Promise<Outcome<OffShelf, string>>;
+  /** Takes a workbook that is open nowhere off the shelf, to where it can be put back from. Gives its title. */
+  takeOff(id: string): Promise<Outcome<string, string>>;
   putBack(off: OffShelf): Promise<void>;
 }
 
@@ -43,14 +45,16 @@ export async function createDeskKeeper(
   const listeners = new Set<() => void>();
   let place = await firstPlace(shelf, calculator, firstWorkbook);
 
-  async function showShelf(): Promise<void> {
-    place = { ...place, desk: { ...place.desk, shelf: await shelf.list() } };
+  async function showShelf(offShelf = place.desk.offShelf): Promise<void> {
+    const entries = await shelf.list();
+    place = { ...place, desk: { ...place.desk, shelf: entries, offShelf } };
     for (const listener of listeners) listener();
   }
 
   async function lay(next: Place): Promise<void> {
     await clear(place);
-    place = next;
+    const { offShelf } = place.desk;
+    place = { ...next, desk: { ...next.desk, offShelf } };
     await next.store(); // so that this one is opened first the next time
     for (const listener of listeners) listener();
   }
@@ -88,12 +92,12 @@ export async function createDeskKeeper(
       }
       const off = await shelf.takeOff(id);
       hold.release();
-      await showShelf();
-      return off ? done(off) : failed('This workbook is no longer on the shelf.');
+      await showShelf(off ? [off, ...place.desk.offShelf] : undefined);
+      return off ? done(off.entry.title) : failed('This workbook is no longer on the shelf.');
     },
     putBack: async (off) => {
       await shelf.putBack(off);
-      await showShelf();
+      await showShelf(place.desk.offShelf.filter((one) => one !== off));
     },
   };
 }
@@ -140,7 +144,7 @@ async function placeFor(kept: KeptWorkbook, shelf: Shelf, calculator: Promise<Ca
     unmark();
   });
   return {
-    desk: { session, shelf: await shelf.list(), freed: hold.freed },
+    desk: { session, shelf: await shelf.list(), offShelf: [], freed: hold.freed },
     hold,
     stopSnapshots: hold.isMine ? snapshotAtRest(session, shelf) : () => {},
     store: () => (hold.isMine ? shelf.put(session.kept()) : Promise.resolve()),

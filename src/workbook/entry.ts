@@ -126,8 +126,11 @@ function readFreely(text: string): Entry {
   return { content: text };
 }
 
+/** No number that a person means has more signs; what was typed is kept, and a file takes no more than 500. */
+const longestNumber = 60;
+
 function plainNumber(text: string): number | null {
-  if (!/^[-+]?(\d+(\.\d*)?|\.\d+)(e[-+]?\d{1,3})?$/i.test(text)) return null;
+  if (text.length > longestNumber || !/^[-+]?(\d+(\.\d*)?|\.\d+)(e[-+]?\d{1,3})?$/i.test(text)) return null;
   const number = Number(text);
   return Number.isFinite(number) ? number : null;
 }

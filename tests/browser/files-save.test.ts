@@ -95,3 +95,17 @@ test('a file that cannot be written is told, and what it held stays', async () =
   await page.getByRole('alert').filter({ hasText: 'The disk is full.' }).waitFor();
   expect(await textOnDisk(page)).toBe(before);
 });
+
+test('figures for other programs go to the place that the person chooses', async () => {
+  const demo = await openFiles({ picker: 'own files' });
+  const { page } = demo;
+  await demo.files();
+  await demo.press('Hand out Job as CSV');
+  const csv = 'larkspur-lane-lot-7-job.csv';
+  await expect.poll(demo.said).toBe(`Written to ${csv}.`);
+  const text = await page.evaluate(async (file) => {
+    const handle = await (await navigator.storage.getDirectory()).getFileHandle(file);
+    return (await handle.getFile()).text();
+  }, csv);
+  expect(text).toMatch(/^This job,,Before you cut\r\nJob,"Larkspur Lane, lot 7",/);
+});

@@ -20,6 +20,9 @@ test('a copy is made, taken off the shelf after a second word, and put back', as
   await expect.poll(demo.said).toContain('can be put back until this page is closed');
   const shelf = page.getByRole('navigation', { name: 'Other workbooks here' });
   expect(await shelf.count()).toBe(0);
+  // The way back is still there after some work elsewhere.
+  await demo.goTo('Wrap');
+  await demo.files();
   await demo.press(`Put back ${title}`);
   await shelf.getByRole('button', { name: title }).click();
   await page.getByRole('heading', { level: 1, name: 'Job' }).waitFor();

@@ -47,9 +47,12 @@ describe('an entry is read by the unit of its cell', () => {
     },
   );
 
-  test.each(['1,23', '1,2345', '12 ga ga', 'ga'])('%s is no number for all that', (typed) => {
-    expect(contentOf(typed, given({ unit: 'gauge' }))).toBe('not_a_number');
-  });
+  test.each(['1,23', '1,2345', '12 ga ga', 'ga', `${'0'.repeat(600)}1`])(
+    '%s is no number for all that',
+    (typed) => {
+      expect(contentOf(typed, given({ unit: 'gauge' }))).toBe('not_a_number');
+    },
+  );
 
   test('a count takes whole numbers only', () => {
     expect(contentOf('3', given({ unit: 'count' }))).toBe(3);

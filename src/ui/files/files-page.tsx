@@ -91,6 +91,7 @@ export function FilesPage({
       <ShelfPart
         keeper={keeper}
         entries={desk.shelf}
+        off={desk.offShelf}
         open={{ id: workbook.id, title: workbook.title }}
         onTake={onTake}
         onSay={setSaid}

@@ -8,7 +8,12 @@ import { wordImportRefusal } from '../../workbook/import-wording.ts';
 import { firstFreeLine, type Table, tablesOf } from '../../workbook/tables.ts';
 import { ImportPreview } from './import-preview.tsx';
 
+/** Nobody reads more at a time; the preview marks them all the same. */
+const refusalsTold = 500;
+
 export interface ReadFile {
+  /** Another one each time that a file is chosen, be it the same file. */
+  readonly serial: number;
   readonly name: string;
   readonly rows: readonly (readonly string[])[];
 }
@@ -138,10 +143,13 @@ export function ImportDesk({
             <span aria-hidden="true">✕</span> {counted(refusals.length, 'refusal')}
           </p>
           <ul>
-            {refusals.map((refusal) => {
+            {refusals.slice(0, refusalsTold).map((refusal) => {
               const words = wordImportRefusal(refusal);
               return <li key={words}>{words}</li>;
             })}
+            {refusals.length > refusalsTold ? (
+              <li>And {counted(refusals.length - refusalsTold, 'more refusal')}: mend these first.</li>
+            ) : null}
           </ul>
           <label className="files-leave">
             <input

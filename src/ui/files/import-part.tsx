@@ -22,6 +22,7 @@ export function ImportPart({
   readonly onImported: (sheetId: string, at: CellAddress) => void;
 }) {
   const input = useRef<HTMLInputElement>(null);
+  const serial = useRef(0);
   const [read, setRead] = useState<ReadFile | null>(null);
   const [complaint, setComplaint] = useState('');
   const sheet = sheetWithId(state.workbook, sheetId);
@@ -30,7 +31,8 @@ export function ImportPart({
     const text = await readText(file);
     const rows = text.ok ? readCsv(text.value) : [];
     const most = rows.length > mostLines;
-    setRead(text.ok && !most ? { name: file.name, rows } : null);
+    serial.current += 1;
+    setRead(text.ok && !most ? { serial: serial.current, name: file.name, rows } : null);
     setComplaint(
       text.ok
         ? most
@@ -81,7 +83,7 @@ export function ImportPart({
       )}
       {read && sheet && !state.isReadOnly ? (
         <ImportDesk
-          key={`${read.name} ${sheet.id}`}
+          key={`${read.serial} ${sheet.id}`}
           read={read}
           sheet={sheet}
           onWrite={(command) => {

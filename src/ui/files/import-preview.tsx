@@ -1,8 +1,9 @@
 import type { ImportField, ImportLine, ImportPlan } from '../../workbook/import.ts';
 import type { Table } from '../../workbook/tables.ts';
 
-/** Of very many lines that go in smoothly only the first are shown; those that are refused always. */
+/** Of very many lines only the first of each kind are shown. */
 const smoothLinesShown = 200;
+const refusedLinesShown = 500;
 
 /** What every field will read as, under the column it goes to; over each column which field of the file it takes. */
 export function ImportPreview({
@@ -18,7 +19,9 @@ export function ImportPreview({
   readonly plan: ImportPlan;
   readonly onField: (column: number, field: number | null) => void;
 }) {
-  const shown = plan.lines.filter((line, at) => at < smoothLinesShown || line.fate !== 'goes_in');
+  const smooth = plan.lines.filter(({ fate }) => fate === 'goes_in').slice(0, smoothLinesShown);
+  const refused = plan.lines.filter(({ fate }) => fate !== 'goes_in').slice(0, refusedLinesShown);
+  const shown = [...smooth, ...refused].sort((one, other) => one.fileLine - other.fileLine);
   const hidden = plan.lines.length - shown.length;
   const places = placesOf(fields);
   return (
@@ -67,7 +70,7 @@ export function ImportPreview({
           ))}
         </tbody>
       </table>
-      {hidden > 0 ? <p>And {hidden.toLocaleString('en-US')} more that go in like these.</p> : null}
+      {hidden > 0 ? <p>And {hidden.toLocaleString('en-US')} more lines.</p> : null}
     </section>
   );
 }

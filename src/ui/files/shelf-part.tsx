@@ -6,18 +6,19 @@ import type { OffShelf, ShelfEntry } from '../storage/shelf.ts';
 export function ShelfPart({
   keeper,
   entries,
+  off,
   open,
   onTake,
   onSay,
 }: {
   readonly keeper: DeskKeeper;
   readonly entries: readonly ShelfEntry[];
+  readonly off: readonly OffShelf[];
   readonly open: { readonly id: string; readonly title: string };
   readonly onTake: (id: string) => void;
   readonly onSay: (sentence: string) => void;
 }) {
   const [asked, setAsked] = useState<string | null>(null);
-  const [off, setOff] = useState<readonly OffShelf[]>([]);
   const list = useRef<HTMLUListElement>(null);
 
   async function copy(id: string): Promise<void> {
@@ -28,10 +29,9 @@ export function ShelfPart({
   async function takeOff(id: string): Promise<void> {
     setAsked(null);
     const taken = await keeper.takeOff(id);
-    if (taken.ok) setOff((before) => [taken.value, ...before]);
     onSay(
       taken.ok
-        ? `“${taken.value.entry.title}” is off the shelf. It can be put back until this page is closed.`
+        ? `“${taken.value}” is off the shelf. It can be put back until this page is closed.`
         : taken.fault,
     );
     list.current?.querySelector('button')?.focus();
@@ -39,7 +39,6 @@ export function ShelfPart({
 
   async function putBack(one: OffShelf): Promise<void> {
     await keeper.putBack(one);
-    setOff((before) => before.filter((other) => other !== one));
     onSay(`“${one.entry.title}” stands on the shelf again.`);
     list.current?.querySelector('button')?.focus();
   }
