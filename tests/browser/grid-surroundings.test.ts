@@ -6,8 +6,8 @@ test('the list of sheets says how each one stands, and an entry changes it at on
   const { page, cell, sheet } = await openGrid();
   expect(await sheet('Pieces').locator('..').textContent()).toContain('1 to fill');
   expect(await sheet('Pieces').getAttribute('aria-current')).toBe('page');
-  expect(await sheet('Wrap').textContent()).toContain('complete');
-  expect(await sheet('Notes').textContent()).toBe('Notes ');
+  expect(await sheet('Wrap').locator('..').textContent()).toContain('complete');
+  expect(await sheet('Notes').textContent()).toBe('Notes');
   await cell('B3').click();
   await page.keyboard.type('10');
   await page.keyboard.press('Enter');
@@ -24,7 +24,7 @@ test('the list of sheets says how each one stands, and an entry changes it at on
 test('the shop’s own sheet stands apart, and whoever walks the list keeps the focus there', async () => {
   const { page, sheet, here } = await openGrid();
   const shop = page.locator('section').filter({ has: page.getByRole('heading', { name: 'This shop' }) });
-  expect(await shop.getByRole('button').allTextContents()).toEqual(['Allowances ']);
+  expect(await shop.getByRole('button').allTextContents()).toEqual(['Allowances']);
   await sheet('Allowances').focus();
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { level: 1, name: 'Allowances' }).waitFor();
