@@ -28,7 +28,7 @@ test('the shop’s own sheet stands apart, and whoever walks the list keeps the 
   await sheet('Allowances').focus();
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { level: 1, name: 'Allowances' }).waitFor();
-  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Allowances ');
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Allowances');
   await sheet('Pieces').click();
   expect(await here()).toBe('B2');
 });
