@@ -18,7 +18,7 @@ import { extentOf } from '../../workbook/cells.ts';
 import { isHidden } from '../../workbook/command/sight.ts';
 import { type Column, type Sheet, usuallyFrozen } from '../../workbook/document.ts';
 import { columnAt } from '../../workbook/lines.ts';
-import { marksOf, paintMarks, sameMarks } from './cell-marks.ts';
+import { mark, marksOf, paintMarks, sameMarks } from './cell-marks.ts';
 import { addressOf, cellElement, columnId } from './cell-place.ts';
 import { type CellSight, hasHeading, type SheetSight, sameSight, sightOf } from './cell-sight.ts';
 import { columnPixels } from './column-pixels.ts';
@@ -286,8 +286,9 @@ function rowNumbersOf(look: () => SheetSight): ColDef<TableRow> {
     width: rowNumberWidth,
     cellAriaRole: 'rowheader',
     valueGetter: ({ data }) => (data ? data.row + 1 : ''),
-    cellClassRules: {
-      'row-after-hidden': ({ data }) => data !== undefined && isHidden(look().sheet, 'row', data.row - 1),
+    cellRenderer: ({ data, value, eGridCell }: ICellRendererParams<TableRow>) => {
+      mark(eGridCell, 'afterHidden', data !== undefined && isHidden(look().sheet, 'row', data.row - 1));
+      return document.createTextNode(String(value ?? ''));
     },
   };
 }
