@@ -18,6 +18,7 @@ import { FunctionFinder } from './functions/function-finder.tsx';
 import { isOneCell, rangeOf, selectionWords, usedPart } from './grid/selection.ts';
 import { SheetGrid } from './grid/sheet-grid.tsx';
 import { Header } from './header/header.tsx';
+import { KeysPage } from './keys/keys-page.tsx';
 import { NamesPage } from './names/names-page.tsx';
 import { Notice, type Notice as NoticeText } from './notice.tsx';
 import { LookUpList } from './sheets/look-up-list.tsx';
@@ -258,6 +259,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
             />
           ) : null}
           {spot.page === 'functions' ? <FunctionFinder /> : null}
+          {spot.page === 'keys' ? <KeysPage /> : null}
           {spot.page === 'names' ? (
             <NamesPage session={session} state={state} selection={selected} onGo={goTo} key={workbook.id} />
           ) : null}
