@@ -210,7 +210,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
             current={spot.page ? '' : sheetId}
             onChoose={choose}
             onAttention={(id) => {
-              setAttention(id);
+              // A sheet that only waits has its cause on another one.
+              setAttention(standings.get(id)?.concerns.length ? id : null);
               turnTo('attention');
             }}
             onRun={runFromList}
