@@ -18,6 +18,7 @@ import { FunctionFinder } from './functions/function-finder.tsx';
 import { isOneCell, rangeOf, selectionWords, usedPart } from './grid/selection.ts';
 import { SheetGrid } from './grid/sheet-grid.tsx';
 import { Header } from './header/header.tsx';
+import { KeysPage } from './keys/keys-page.tsx';
 import { NamesPage } from './names/names-page.tsx';
 import { Notice, type Notice as NoticeText } from './notice.tsx';
 import { LookUpList } from './sheets/look-up-list.tsx';
@@ -209,7 +210,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
             current={spot.page ? '' : sheetId}
             onChoose={choose}
             onAttention={(id) => {
-              setAttention(id);
+              // A sheet that only waits has its cause on another one.
+              setAttention(standings.get(id)?.concerns.length ? id : null);
               turnTo('attention');
             }}
             onRun={runFromList}
@@ -258,6 +260,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
             />
           ) : null}
           {spot.page === 'functions' ? <FunctionFinder /> : null}
+          {spot.page === 'keys' ? <KeysPage /> : null}
           {spot.page === 'names' ? (
             <NamesPage session={session} state={state} selection={selected} onGo={goTo} key={workbook.id} />
           ) : null}

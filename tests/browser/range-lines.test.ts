@@ -31,6 +31,8 @@ test('a row number and a column letter have a menu of what can be done to them',
     'Put in a row above',
     'Put in a row below',
     'Take out row 2',
+    'Hide row 2',
+    'Keep rows 1 to 2 in sight',
   ]);
   await menu.getByRole('menuitem', { name: 'Put in a row below' }).click();
   expect(await menu.count()).toBe(0);
@@ -40,6 +42,10 @@ test('a row number and a column letter have a menu of what can be done to them',
   await columnLetter('C').click({ button: 'right' });
   expect(await selection()).toBe('columns B to C');
   expect(await menu.getByRole('menuitem').allTextContents()).toEqual([
+    'Fit columns B to C to the words',
+    'Hide columns B to C',
+    'Keep columns A to C in sight',
+    'Let all columns scroll',
     'Put in 2 columns to the left',
     'Put in 2 columns to the right',
     'Take out columns B to C',

@@ -31,7 +31,8 @@ export function isWithin(target: EventTarget | null, selector: string): boolean 
 }
 
 export function rowOf(target: EventTarget | null): number | null {
-  const row = target instanceof Element ? target.closest('[row-index]')?.getAttribute('row-index') : null;
+  // The table counts only the rows that show; its own id of a row is the row's number in the sheet.
+  const row = target instanceof Element ? target.closest('[row-id]')?.getAttribute('row-id') : null;
   return row && /^\d+$/.test(row) ? Number(row) : null;
 }
 
@@ -43,5 +44,5 @@ export function columnOf(target: EventTarget | null): number | null {
 
 /** The element of a cell, where it is near enough to the visible part to be on the page at all. */
 export function cellElement(host: HTMLElement, { row, column }: CellAddress): HTMLElement | null {
-  return host.querySelector<HTMLElement>(`[row-index="${row}"] [col-id="${columnId(column)}"]`);
+  return host.querySelector<HTMLElement>(`[row-id="${row}"] [col-id="${columnId(column)}"]`);
 }

@@ -15,6 +15,8 @@ export type KeyWish =
   /** Means something for whole rows or columns only. */
   | { readonly type: 'insert_lines' | 'remove_lines' }
   | { readonly type: 'menu' }
+  /** Columns become wider or narrower by so many characters. */
+  | { readonly type: 'resize'; readonly by: number }
   | { readonly type: 'edit'; readonly typed: string | null }
   | { readonly type: 'clear' }
   /** The next Tab goes on past the sheet. */
@@ -68,7 +70,7 @@ export function reachOf(sheet: Sheet, rowsPerPage: number): Reach {
 /** Reads a key pressed on a cell; null where it is nothing to the grid and belongs to the page. */
 export function readKey(key: Key, selection: Selection, reach: Reach): KeyWish | null {
   const isCommand = key.ctrlKey || key.metaKey;
-  if (key.altKey && !isCommand) return null;
+  if (key.altKey && !isCommand) return altWish(key);
   const from = key.shiftKey ? selection.head : selection.here;
   const to = moved(key, isCommand, from, reach);
   if (to) return { type: key.shiftKey ? 'reach' : 'go', to: within(to, reach) };
@@ -76,6 +78,12 @@ export function readKey(key: Key, selection: Selection, reach: Reach): KeyWish |
   if (key.key === ' ' && isCommand) return { type: 'take_lines', axis: 'column' };
   if (key.key === ' ' && key.shiftKey) return { type: 'take_lines', axis: 'row' };
   return isCommand ? commandWish(key) : plainWish(key, selection.here, reach);
+}
+
+function altWish({ key, shiftKey }: Key): KeyWish | null {
+  if (!shiftKey) return null;
+  if (key === 'ArrowRight') return { type: 'resize', by: 1 };
+  return key === 'ArrowLeft' ? { type: 'resize', by: -1 } : null;
 }
 
 function commandWish({ key, shiftKey }: Key): KeyWish | null {

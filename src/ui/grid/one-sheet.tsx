@@ -11,7 +11,7 @@ import {
 import { type CellAddress, type CellRange, isInRange, sameAddress } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
-import { extentOf } from '../../workbook/cells.ts';
+import { extentOf, sheetWithId } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import { taggedCells } from '../formula/tagged-cells.ts';
 import { useWriting, useWritingDesk } from '../formula/writing-desk.ts';
@@ -19,11 +19,15 @@ import { DeedMenu, type MenuPlace } from '../menu/deed-menu.tsx';
 import type { Carried } from './carried.ts';
 import { CellEditor, type Onward } from './cell-editor.tsx';
 import { addressOf, cellElement, isWithin, lineOf } from './cell-place.ts';
+import { columnEdgeAt, pullEdge } from './column-edge.ts';
+import { charactersIn } from './column-pixels.ts';
 import { beginDraft, type Draft } from './draft.ts';
 import { nextTo } from './filled-edge.ts';
+import { fittingWidths } from './fit-columns.ts';
 import { followPointer } from './follow-pointer.ts';
 import { type KeyWish, plainKey, reachOf, readKey, within } from './keyboard.ts';
 import { type LineDeed, lineDeedGroups } from './line-deeds.ts';
+import { pastHidden } from './past-hidden.ts';
 import { keepFocus, pointerDeeds } from './pointer-deeds.ts';
 import { rangeDeeds } from './range-deeds.ts';
 import {
@@ -35,6 +39,8 @@ import {
   wholeLine,
   wholeLines,
 } from './selection.ts';
+import { type SortDeed, sortDeeds } from './sort-deeds.ts';
+import { createTextMeasure } from './text-lines.ts';
 import { useClipboard } from './use-clipboard.ts';
 import { useEditorPlace } from './use-editor-place.ts';
 import { useSheetTable } from './use-sheet-table.ts';
@@ -172,7 +178,8 @@ export function OneSheet({
     }
     onDraft(null);
     if (takesFocus) wantFocus();
-    if (onward !== 'stay') onSelect(within(nextTo(draft.address, onward), { last: lastPlace }));
+    if (onward !== 'stay')
+      onSelect(pastHidden(sheet, draft.address, within(nextTo(draft.address, onward), { last: lastPlace })));
     return true;
   }
 
@@ -223,10 +230,14 @@ export function OneSheet({
     setComplaint('');
     switch (wish.type) {
       case 'go':
-        onSelect(wish.to);
+        onSelect(pastHidden(sheet, selected, wish.to));
         return true;
       case 'reach':
-        reachTo(wish.to);
+        reachTo(
+          wish.to.row === lastPlace.row || wish.to.column === lastPlace.column
+            ? wish.to
+            : pastHidden(sheet, head, wish.to),
+        );
         return true;
       case 'take_lines':
         choose(wholeLines(selection, wish.axis));
@@ -242,6 +253,9 @@ export function OneSheet({
         return true;
       case 'fill':
         deeds.fillByKey(wish.direction);
+        return true;
+      case 'resize':
+        deeds.resize(wish.by);
         return true;
       case 'menu':
         openMenuBelow(selected);
@@ -260,9 +274,43 @@ export function OneSheet({
   /** The place is in pixels of the window. */
   function openMenu({ left, top }: MenuPlace, lines: CellRange): void {
     const outer = frame.current?.getBoundingClientRect();
-    const groups = lineDeedGroups(sheet.id, lines);
+    const sorting = sortDeeds(sheet, state.values, lines);
+    // After what is done to rows, before what is done to columns.
+    const groups: (readonly MenuDeed[])[] = [...lineDeedGroups(sheet, lines)];
+    if (sorting.length > 0) groups.splice(-2, 0, sorting);
     if (groups.length === 0) return;
     setMenu({ place: { left: left - (outer?.left ?? 0), top: top - (outer?.top ?? 0) }, groups });
+  }
+
+  function changeLines(command: MenuDeed['command']): void {
+    if (command.type === 'fit_columns') {
+      fitColumns(command.at, command.count);
+      return;
+    }
+    if (!deeds.changeLines(command) || command.type !== 'hide_lines') return;
+    // Nobody stays where nothing can be seen.
+    const after = sheetWithId(session.getState().workbook, sheet.id);
+    if (after) onSelect(pastHidden(after, selected, selected));
+  }
+
+  function fitColumns(at: number, count: number): void {
+    if (!host.current) return;
+    const widths = fittingWidths(sheet, state.values, { at, count }, createTextMeasure(host.current));
+    deeds.changeLines({ type: 'resize_column', sheet: sheet.id, at, widths });
+  }
+
+  function pullColumn(column: number, pixels: number, x: number): void {
+    pullEdge({
+      x,
+      pixels,
+      onWidth: (width) => table.current?.tryWidth(column, width),
+      onEnd: (width) => {
+        const isMoved = width !== null && Math.abs(width - pixels) >= 2;
+        const widths = isMoved ? [charactersIn(width)] : [];
+        const isTaken = deeds.changeLines({ type: 'resize_column', sheet: sheet.id, at: column, widths });
+        if (!isTaken || !isMoved) table.current?.tryWidth(column, pixels);
+      },
+    });
   }
 
   function closeMenu(): void {
@@ -275,6 +323,10 @@ export function OneSheet({
     const address = addressOf(target);
     const line = lineOf(target);
     if (!(address || line) || isInEditor(target)) return;
+    if (columnEdgeAt(target, event.clientX, false) && !draft) {
+      keepFocus(event);
+      return;
+    }
     isSteppingOut.current = false;
     if (address && event.button === 0 && desk.current()?.pointing.canPoint()) {
       keepFocus(event);
@@ -317,7 +369,14 @@ export function OneSheet({
   }
 
   function onPointerDown(event: PressEvent<HTMLElement>): void {
-    if (!isWithin(event.target, '.fill-corner') || event.button !== 0 || draft) return;
+    if (event.button !== 0 || draft) return;
+    const edge = columnEdgeAt(event.target, event.clientX, event.pointerType === 'touch');
+    if (edge) {
+      event.preventDefault();
+      pullColumn(edge.column, edge.pixels, event.clientX);
+      return;
+    }
+    if (!isWithin(event.target, '.fill-corner')) return;
     event.preventDefault();
     pointer.pullCorner();
   }
@@ -347,6 +406,11 @@ export function OneSheet({
   }
 
   function onDoubleClick(event: MouseEvent<HTMLElement>): void {
+    const edge = columnEdgeAt(event.target, event.clientX, false);
+    if (edge) {
+      fitColumns(edge.column, 1);
+      return;
+    }
     const address = addressOf(event.target);
     if (address && !isInEditor(event.target) && !desk.current()?.pointing.canPoint()) begin(address, null);
   }
@@ -392,7 +456,7 @@ export function OneSheet({
           groups={menu.groups}
           onChoose={(deed) => {
             closeMenu();
-            deeds.changeLines(deed.command);
+            changeLines(deed.command);
           }}
           onClose={closeMenu}
         />
@@ -404,9 +468,11 @@ export function OneSheet({
   );
 }
 
+type MenuDeed = LineDeed | SortDeed;
+
 interface OpenMenu {
   readonly place: MenuPlace;
-  readonly groups: readonly (readonly LineDeed[])[];
+  readonly groups: readonly (readonly MenuDeed[])[];
 }
 
 /** The same object while the range is the same, so that the sheet is not shown anew for nothing. */

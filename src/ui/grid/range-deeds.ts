@@ -3,8 +3,11 @@ import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { cellsIn } from '../../workbook/cells.ts';
 import type { LinesCommand } from '../../workbook/command/lines.ts';
+import type { SightCommand } from '../../workbook/command/sight.ts';
+import type { SortCommand } from '../../workbook/command/sort.ts';
 import type { Command } from '../../workbook/commands.ts';
 import type { Sheet } from '../../workbook/document.ts';
+import { columnAt } from '../../workbook/lines.ts';
 import { type Carried, lastLinesDeed, pasteOf, shownText } from './carried.ts';
 import { filledByKey } from './fill-target.ts';
 import { isWhole, type Selection, usedPart } from './selection.ts';
@@ -15,7 +18,9 @@ export interface RangeDeeds {
   /** From one block over a wider one, which is then selected. */
   readonly fill: (from: CellRange, to: CellRange) => void;
   readonly fillByKey: (direction: 'down' | 'right') => void;
-  readonly changeLines: (command: LinesCommand) => void;
+  readonly changeLines: (command: LinesCommand | SightCommand | SortCommand) => boolean;
+  /** The selected columns become wider or narrower, each from its own width. */
+  readonly resize: (by: number) => void;
   /** The same for the rows or columns that are selected from end to end; false where none are. */
   readonly changeWholeLines: (type: LinesCommand['type']) => boolean;
   /** Gives the text for the clipboard; null where nothing may be taken. */
@@ -64,6 +69,12 @@ export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
         onSelect({ here: range.from, head: range.to });
     },
     changeLines: run,
+    resize: (by) => {
+      const at = range.from.column;
+      const count = range.to.column - at + 1;
+      const widths = Array.from({ length: count }, (_, index) => columnAt(sheet, at + index).width + by);
+      run({ type: 'resize_column', sheet: sheet.id, at, widths });
+    },
     changeWholeLines: (type) => {
       if (!wholeAxis) return false;
       const { from, to } = parts.range;

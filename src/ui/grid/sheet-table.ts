@@ -6,6 +6,8 @@ import {
   createGrid,
   type GridApi,
   type ICellRendererParams,
+  type IRowNode,
+  PinnedRowModule,
   RenderApiModule,
   RowApiModule,
   ScrollApiModule,
@@ -13,8 +15,10 @@ import {
 } from 'ag-grid-community';
 import { type CellAddress, columnName, sameAddress } from '../../base/address.ts';
 import { extentOf } from '../../workbook/cells.ts';
-import type { Sheet } from '../../workbook/document.ts';
-import { marksOf, paintMarks, sameMarks } from './cell-marks.ts';
+import { isHidden } from '../../workbook/command/sight.ts';
+import { type Column, type Sheet, usuallyFrozen } from '../../workbook/document.ts';
+import { columnAt } from '../../workbook/lines.ts';
+import { mark, marksOf, paintMarks, sameMarks } from './cell-marks.ts';
 import { addressOf, cellElement, columnId } from './cell-place.ts';
 import { type CellSight, hasHeading, type SheetSight, sameSight, sightOf } from './cell-sight.ts';
 import { columnPixels } from './column-pixels.ts';
@@ -31,6 +35,8 @@ export interface SheetTable {
   /** Scrolls until the cell is in view. */
   reveal(address: CellAddress): void;
   focus(address: CellAddress): void;
+  /** Shows a column at another width until the sheet is shown anew. */
+  tryWidth(column: number, pixels: number): void;
   rowsPerPage(): number;
   /** The part of the page where cells show, without row numbers and column letters. */
   cellArea(): DOMRect;
@@ -46,6 +52,7 @@ const modules = [
   ClientSideRowModelApiModule,
   ClientSideRowModelModule,
   ColumnApiModule,
+  PinnedRowModule,
   RenderApiModule,
   RowApiModule,
   ScrollApiModule,
@@ -59,7 +66,6 @@ const spareRows = 6;
 const spareColumns = 1;
 /** So that a new sheet looks like one. */
 const rowsOfNew = 16;
-const usualWidth = 12;
 /** Browsers let the Tab key stop at whatever scrolls; here the cells do that better. */
 const scrollBars = '.ag-body-horizontal-scroll-viewport, .ag-body-vertical-scroll-viewport';
 
@@ -89,6 +95,7 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
   let sight = first;
   let rowCount = 0;
   let shape = '';
+  let stand = '';
   let hasHeights = anyRowWraps(first.sheet);
   const measure = createTextMeasure(host);
   const rows: TableRow[] = [];
@@ -127,18 +134,39 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
     const least = sight.sheet.rows.length === 0 ? rowsOfNew : 0;
     const rowsNow = Math.max(rowCount, least, to.row + 1 + spareRows, reach.row + 1 + spareRows / 2);
     const columns = Math.max(to.column, reach.column) + 1 + spareColumns;
-    const widths = Array.from({ length: columns }, (_, at) => sight.sheet.columns[at]?.width ?? usualWidth);
-    if (widths.join() !== shape) {
-      shape = widths.join();
+    const frozen = sight.sheet.frozen ?? usuallyFrozen;
+    const looks = Array.from({ length: columns }, (_, at) => columnAt(sight.sheet, at));
+    const shapeNow = JSON.stringify([looks, frozen.columns]);
+    if (shapeNow !== shape) {
+      shape = shapeNow;
       api.setGridOption('columnDefs', [
-        rowNumbers,
-        ...widths.map((width, at) => columnOf(at, width, () => sight)),
+        rowNumbersOf(() => sight),
+        ...looks.map((look, at) =>
+          columnOf(
+            at,
+            look,
+            { isFrozen: at < frozen.columns, isAfterHidden: looks[at - 1]?.hidden ?? false },
+            () => sight,
+          ),
+        ),
       ]);
     }
-    if (rowsNow > rowCount) {
+    const standNow = JSON.stringify([rowsNow, frozen.rows, sight.sheet.hiddenRows]);
+    if (standNow !== stand) {
+      stand = standNow;
       while (rows.length < rowsNow) rows.push({ row: rows.length });
       rowCount = rowsNow;
-      api.setGridOption('rowData', rows.slice());
+      const hidden = new Set(sight.sheet.hiddenRows);
+      const shown = rows.filter(({ row }) => !hidden.has(row));
+      api.setGridOption(
+        'pinnedTopRowData',
+        shown.filter(({ row }) => row < frozen.rows),
+      );
+      api.setGridOption(
+        'rowData',
+        shown.filter(({ row }) => row >= frozen.rows),
+      );
+      api.refreshCells({ columns: ['row'], force: true });
     }
   }
 
@@ -148,7 +176,7 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
       api.refreshCells({ force: true });
       return;
     }
-    const rowNodes = stale.flatMap((row) => api.getRowNode(String(row)) ?? []);
+    const rowNodes = stale.flatMap((row) => nodeOf(row) ?? []);
     if (rowNodes.length > 0) api.refreshCells({ rowNodes, force: true });
     api.refreshCells();
   }
@@ -160,8 +188,20 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
     if (had || hasHeights) api.resetRowHeights();
   }
 
+  /** The table's own row, frozen or not; nothing for a row that is hidden. */
+  function nodeOf(row: number): IRowNode<TableRow> | undefined {
+    const free = api.getRowNode(String(row));
+    if (free) return free;
+    for (let at = 0; at < api.getPinnedTopRowCount(); at += 1) {
+      const frozen = api.getPinnedTopRow(at);
+      if (frozen?.data?.row === row) return frozen;
+    }
+    return undefined;
+  }
+
   function reveal({ row, column }: CellAddress): void {
-    api.ensureIndexVisible(row);
+    const node = nodeOf(row);
+    if (node && !node.rowPinned && node.rowIndex !== null) api.ensureIndexVisible(node.rowIndex);
     api.ensureColumnVisible(columnId(column));
   }
 
@@ -186,8 +226,13 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
     reveal,
     focus: ({ row, column }) => {
       reveal({ row, column });
-      api.setFocusedCell(row, columnId(column));
+      const node = nodeOf(row);
+      if (node && node.rowIndex !== null) api.setFocusedCell(node.rowIndex, columnId(column), node.rowPinned);
       cellElement(host, { row, column })?.focus({ preventScroll: true });
+    },
+    tryWidth: (column, pixels) => {
+      api.applyColumnState({ state: [{ colId: columnId(column), width: Math.round(pixels) }] });
+      shape = '';
     },
     rowsPerPage: () => {
       const { top, bottom } = api.getVerticalPixelRange();
@@ -231,22 +276,36 @@ function rowsWithNewNames(before: Sheet, after: Sheet): 'all' | readonly number[
   return changed;
 }
 
-const rowNumbers: ColDef<TableRow> = {
-  colId: 'row',
-  headerName: 'Row',
-  pinned: 'left',
-  lockPinned: true,
-  width: rowNumberWidth,
-  cellAriaRole: 'rowheader',
-  valueGetter: ({ data }) => (data ? data.row + 1 : ''),
-};
+/** The numbers of the rows; the first one after hidden rows has a mark. */
+function rowNumbersOf(look: () => SheetSight): ColDef<TableRow> {
+  return {
+    colId: 'row',
+    headerName: 'Row',
+    pinned: 'left',
+    lockPinned: true,
+    width: rowNumberWidth,
+    cellAriaRole: 'rowheader',
+    valueGetter: ({ data }) => (data ? data.row + 1 : ''),
+    cellRenderer: ({ data, value, eGridCell }: ICellRendererParams<TableRow>) => {
+      mark(eGridCell, 'afterHidden', data !== undefined && isHidden(look().sheet, 'row', data.row - 1));
+      return document.createTextNode(String(value ?? ''));
+    },
+  };
+}
 
-function columnOf(column: number, width: number, look: () => SheetSight): ColDef<TableRow, CellSight> {
+function columnOf(
+  column: number,
+  { width, hidden }: Column,
+  { isFrozen, isAfterHidden }: { readonly isFrozen: boolean; readonly isAfterHidden: boolean },
+  look: () => SheetSight,
+): ColDef<TableRow, CellSight> {
   return {
     colId: columnId(column),
     headerName: columnName(column),
-    // The first column names the rows, so it stays in sight.
-    ...(column === 0 ? { pinned: 'left', lockPinned: true } : {}),
+    pinned: isFrozen ? 'left' : null,
+    lockPinned: true,
+    hide: hidden ?? false,
+    headerClass: isAfterHidden ? 'column-after-hidden' : '',
     width: columnPixels(width),
     valueGetter: ({ data }) => sightOf(look(), { row: data?.row ?? 0, column }),
     equals: (one, other) =>
