@@ -67,6 +67,8 @@ export function wordTradeFault(fault: TradeFault): string {
       )}. Nothing is guessed between rows: use the method "geometry", or the shop's own figure.`;
     case 'no_shop_figure':
       return `The row of ${quoted(fault.wrap)} has nothing in ${quoted(fault.column)}, so the shop has no figure of its own for this shape. Fill that cell in, or use another method.`;
+    case 'no_roll_size':
+      return `The row of ${quoted(fault.wrap)} has nothing in ${quoted(fault.column)}, so the pieces and rolls of it cannot be told. Fill that cell in.`;
     case 'installed_over_thickness':
       return `${quoted(fault.wrap)} is said to be ${sayValue(fault.installed, 'in')} thick when installed, but only ${sayValue(fault.thickness, 'in')} out of the package. Wrap does not grow: correct one of the two in its row.`;
     case 'no_squeeze_figures':

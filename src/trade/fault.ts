@@ -12,6 +12,7 @@ export type TradeFault =
       readonly rows: readonly number[];
     }
   | { readonly code: 'no_shop_figure'; readonly wrap: string; readonly column: string }
+  | { readonly code: 'no_roll_size'; readonly wrap: string; readonly column: string }
   | {
       readonly code: 'installed_over_thickness';
       readonly wrap: string;
