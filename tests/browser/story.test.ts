@@ -74,6 +74,7 @@ describe('the first working day', () => {
     await working.getByText('Take care').first().waitFor();
     await working.getByRole('button', { name: /^Pieces!C2 Width of S1/ }).click();
     await demo.page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();
+    await working.getByRole('button', { name: /^Show all/ }).click();
     await working.getByRole('button', { name: /^Wrap!C2 Stretch-out of S1/ }).waitFor();
   });
 

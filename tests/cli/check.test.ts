@@ -45,7 +45,7 @@ describe('stretchout check', { timeout }, () => {
     expect(exit).toBe(1);
     expect(inOneLine(out)).toContain('fault B7 Blank width of R1: The depth is 1″. It must be 2″ to 120″');
     expect(out).toContain('  fault    I7 Area of R1: no figure, because of Blanks!B7\n');
-    expect(inOneLine(out)).toContain('stop B26 How many of The whole job: the order is without R1');
+    expect(inOneLine(out)).toContain('stop B26 The whole job: the order is without R1');
   });
 
   test('does not trust the values that a file brings along', async () => {

@@ -15,7 +15,7 @@ export const blanks: Form = form({
   id: 'blanks',
   name: 'Blanks',
   says: 'Cut these blanks from flat sheet; nothing is to be filled in here.',
-  widths: [10, 11, 8, 7, 10, 24, 7, 7, 10, 9, 11],
+  widths: [9, 10, 7, 6, 9, 14, 6, 6, 10, 9, 12],
   lines: [
     line(
       ...[

@@ -175,7 +175,7 @@ export const job: Form = form({
     line(words('Worth a look'), figured(wrapLooks, count), words('wraps to look at before they are cut')),
     line(words('Pieces and wraps'), check(mayBeCut), words('do not cut while this says stop')),
     emptyLine,
-    line(heading('To order'), heading('How many'), heading('Unit')),
+    line(heading('To order'), null, heading('Unit')),
     line(words('The whole job'), check(isWhole), words('do not order while this says stop')),
     ...gaugeRows.map(sheetOrderLine),
     orderLine('Joint tape', 'joint_tape_rolls', '"rolls of "&tape_roll&" ft"'),

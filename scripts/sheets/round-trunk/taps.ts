@@ -6,7 +6,7 @@ export const taps: Form = form({
   id: 'taps',
   name: 'Taps',
   says: 'Fill in a line for each size of round branch that leaves a piece; a trunk with two sizes has two lines.',
-  widths: [7, 8, 9, 28, 7, 9, 7, 9, 13],
+  widths: [6, 8, 8, 14, 6, 8, 7, 8, 13],
   lines: [
     line(
       ...['Piece', 'Tap size', 'How many', 'Fit', 'Trunk', 'To seal', 'Screws', 'Facing', 'Not counted'].map(

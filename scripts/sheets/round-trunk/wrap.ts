@@ -15,7 +15,7 @@ export const wrap: Form = form({
   id: 'wrap',
   name: 'Wrap',
   says: 'Cut each wrap at the length under “Cut at”; nothing is to be filled in unless a piece gets another wrap.',
-  widths: [8, 9, 10, 9, 6, 30, 6, 8, 11, 12],
+  widths: [7, 8, 10, 9, 6, 22, 6, 8, 11, 12],
   lines: [
     line(
       ...[
