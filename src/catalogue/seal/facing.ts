@@ -6,7 +6,7 @@ import { defineFunction } from '../call.ts';
 import { figure, sayCount, sayFeet, sayInches } from '../say.ts';
 import { perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
 import { installedOf, rollSize, runLength, wrapArguments } from '../wrap/arguments.ts';
-import { handlingFibres } from '../wrap/cautions.ts';
+import { handlingFibers } from '../wrap/cautions.ts';
 import { exampleWraps } from '../wraps.ts';
 import { keepRetarder } from './cautions.ts';
 import { facingDrawing } from './facing-drawing.ts';
@@ -88,7 +88,7 @@ export const sealFacing = defineFunction({
       strips,
       rings,
     }),
-  cautions: () => [...handlingFibres, keepRetarder],
+  cautions: () => [...handlingFibers, keepRetarder],
   sources: ['geometry', 'wrap-guide-specification'],
   examples: [
     {

@@ -7,7 +7,7 @@ import { fromTrade } from '../from-trade.ts';
 import { figure, sayCount, sayFeet, sayInches } from '../say.ts';
 import { exampleWraps } from '../wraps.ts';
 import { installedOf, rollSize, runLength, wrapArguments } from './arguments.ts';
-import { handlingFibres } from './cautions.ts';
+import { handlingFibers } from './cautions.ts';
 
 /** More pieces than this are drawn as so many. */
 const mostDrawn = 8;
@@ -117,7 +117,7 @@ export const wrapPieces = defineFunction({
     };
   },
   cautions: ({ last, cover }) => [
-    ...handlingFibres,
+    ...handlingFibers,
     ...(last < cover / 8
       ? [
           {

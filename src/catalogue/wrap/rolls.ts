@@ -11,7 +11,7 @@ import { fromTrade } from '../from-trade.ts';
 import { figure, sayCount, sayFeet, sayInches } from '../say.ts';
 import { exampleWraps } from '../wraps.ts';
 import { cutArgument, installedOf, rollSize, wrapArguments } from './arguments.ts';
-import { handlingFibres } from './cautions.ts';
+import { handlingFibers } from './cautions.ts';
 
 /** More cuts than this would run into each other. */
 const mostDrawn = 80;
@@ -161,7 +161,7 @@ export const wrapRolls = defineFunction({
     };
   },
   cautions: ({ opened, byLength }) => [
-    ...handlingFibres,
+    ...handlingFibers,
     ...(opened > byLength
       ? [
           {

@@ -112,6 +112,6 @@ function isAllHidden(sheet: Sheet, axis: Axis, at: number, count: number): boole
   return true;
 }
 
-export function isHidden(sheet: Sheet, axis: Axis, at: number): boolean {
+function isHidden(sheet: Sheet, axis: Axis, at: number): boolean {
   return axis === 'row' ? (sheet.hiddenRows?.includes(at) ?? false) : (sheet.columns[at]?.hidden ?? false);
 }
