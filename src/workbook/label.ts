@@ -14,7 +14,7 @@ export function labelOf(sheet: Sheet, address: CellAddress, values: Values = noV
 }
 
 /** The nearest heading above in the same column, if the cells between belong to the same table. */
-function headingOver(sheet: Sheet, { row, column }: CellAddress): string {
+export function headingOver(sheet: Sheet, { row, column }: CellAddress): string {
   for (let above = row - 1; above >= 0; above -= 1) {
     const cell = cellAt(sheet, { row: above, column });
     if (!cell) {

@@ -112,6 +112,6 @@ function isAllHidden(sheet: Sheet, axis: Axis, at: number, count: number): boole
   return true;
 }
 
-function isHidden(sheet: Sheet, axis: Axis, at: number): boolean {
+export function isHidden(sheet: Sheet, axis: Axis, at: number): boolean {
   return axis === 'row' ? (sheet.hiddenRows?.includes(at) ?? false) : (sheet.columns[at]?.hidden ?? false);
 }
