@@ -51,7 +51,7 @@ test('the files in sheets/ are those that their descriptions make; if not, run n
   const made = await sheetFiles();
   expect([...made.keys()].sort()).toEqual(names.sort());
   for (const [name, text] of made) expect(textOf(name) === text, `${name} is stale`).toBe(true);
-});
+}, 30_000);
 
 describe.each(names)('%s', (name) => {
   const { workbook, values } = open(name);

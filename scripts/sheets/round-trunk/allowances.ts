@@ -21,7 +21,7 @@ export const allowances: Form = form({
   id: 'allowances',
   name: 'Allowances',
   says: 'What this shop allows. Change a number here and every cut of this job follows; other jobs keep their own.',
-  widths: [20, 14, 25, 24, 9, 8, 11, 11, 12, 16, 10, 11, 22],
+  widths: [20, 14, 28, 20, 9, 8, 11, 11, 12, 16, 10, 11, 22],
   lines: [
     line(
       ...[
@@ -143,7 +143,7 @@ export const allowances: Form = form({
       46,
       'How long is a section at most, joint to joint?',
       { least: 6, most: 240, why: 'no section is made shorter than 6 in or longer than 20 ft' },
-      'this shop: 48 in sheet less the joints',
+      '48 in sheet less the joints',
     ),
     length(
       'sheet_width',
@@ -185,7 +185,7 @@ export const allowances: Form = form({
     ),
     chosen(
       'round_seam',
-      'Seam of a round pipe is',
+      'Kind of round seam',
       'other lock or weld',
       'Which kind is the long seam of a round pipe?',
       seamTypes,
@@ -215,7 +215,7 @@ export const allowances: Form = form({
     ),
     chosen(
       'square_seam',
-      'Seam of a rectangular duct is',
+      'Kind of rectangular seam',
       'other lock or weld',
       'Which kind are the long seams of a rectangular duct?',
       seamTypes,
