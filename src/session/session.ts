@@ -6,7 +6,7 @@ import { type Command, runCommand } from '../workbook/commands.ts';
 import { applyDifference, type Difference } from '../workbook/difference.ts';
 import type { KeptWorkbook } from '../workbook/file.ts';
 import { afterDoing, doAgain, emptyHistory, type History, takeBack } from '../workbook/history.ts';
-import { noValues, valuesAfter, withValues } from '../workbook/values.ts';
+import { noValues, valuesAfter, valuesOfFormulas, withValues } from '../workbook/values.ts';
 import { wordCommandFault } from '../workbook/wording.ts';
 import { deedName } from './deed-name.ts';
 import { explain, glance } from './explain.ts';
@@ -142,7 +142,7 @@ export function createSession({ kept, calculator, journal, isReadOnly = false }:
       if (!engine || !sheet) return glance(state.workbook, state.values, sheetId, address);
       return explain(state.workbook, state.values, engine, sheet, address);
     },
-    kept: () => ({ workbook: state.workbook, values: state.values }),
+    kept: () => ({ workbook: state.workbook, values: valuesOfFormulas(state.workbook, state.values) }),
     written: () => writing,
     settled: async () => {
       await figuring.settled();

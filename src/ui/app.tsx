@@ -72,7 +72,9 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const [notice, setNotice] = useState<NoticeText | null>(null);
   const sheet = sheetWithId(workbook, spot.sheetId) ?? workbook.sheets[0];
   const sheetId = sheet?.id ?? '';
-  const address = spot.cells[sheetId] ?? firstSpot(sheet, standings.get(sheetId));
+  const { row, column } = spot.cells[sheetId] ?? firstSpot(sheet, standings.get(sheetId));
+  // The same object for the same place: what is written about it hangs on it.
+  const address = useMemo(() => ({ row, column }), [row, column]);
   const [desk] = useState(createWritingDesk);
   const writing = useSyncExternalStore(desk.subscribe, desk.current);
   const told = spot.writing ?? { sheetId, address };

@@ -115,6 +115,13 @@ function withoutMark(text: string, unit: Unit): string {
 
 /** A cell nobody has set up takes what the entry looks like: a length with foot or inch marks, a number, yes or no, or text. */
 function readFreely(text: string): Entry {
+  for (const unit of ['money', 'percent'] as const) {
+    const isMarked = unit === 'money' ? /^[-+]?\$/.test(text) : text.endsWith('%');
+    const number = isMarked ? readNumber(text, unit, undefined) : null;
+    if (number?.ok) return { content: number.value, typed: text, unit };
+  }
+  const whole = plainNumber(ungrouped(text));
+  if (whole !== null && text.includes(',')) return { content: whole, typed: text };
   const number = plainNumber(text);
   if (number !== null)
     return String(number) === text ? { content: number } : { content: number, typed: text };

@@ -1,7 +1,8 @@
 import type { CellAddress } from '../base/address.ts';
 import type { CellValue } from '../base/value.ts';
+import { cellAt } from './cells.ts';
 import { applyDifference, type Change, type Difference } from './difference.ts';
-import type { Workbook } from './document.ts';
+import { isFormula, type Workbook } from './document.ts';
 
 /** The values of formula cells as last figured, by sheet name and place. Derived, so it may be thrown away. */
 export type Values = ReadonlyMap<string, ReadonlyMap<number, CellValue>>;
@@ -77,4 +78,19 @@ function movedAlong(
     }
   }
   return next;
+}
+
+/** Only the values of cells that hold formulas now; what an undone formula once came to is left out. */
+export function valuesOfFormulas(workbook: Workbook, values: Values): Values {
+  return new Map(
+    workbook.sheets.flatMap((sheet) => {
+      const own = values.get(sheet.name);
+      if (!own) return [];
+      const kept = [...own].filter(([key]) => {
+        const cell = cellAt(sheet, placeOfKey(key));
+        return cell !== null && isFormula(cell.content);
+      });
+      return [[sheet.name, kept.length === own.size ? own : new Map(kept)] as const];
+    }),
+  );
 }

@@ -31,6 +31,8 @@ export function wordCommandFault(fault: CommandFault): string {
       return `The entry has ${fault.got} characters; a cell takes at most ${fault.most}. Shorten it, or spread it over several cells.`;
     case 'no_such_sheet':
       return 'This sheet is no longer in the workbook. Choose another one from the list.';
+    case 'unit_of_a_filled_cell':
+      return `${writeAddress(fault.address)} holds a number that measures ${units[fault.before].says}; as ${units[fault.after].says} it would mean something else, and the formulas that read it would not know. Empty the cell, change what it measures, and type the number anew.`;
     case 'off_the_sheet':
       return `${fault.rows} rows and ${fault.columns} columns do not fit from here on: they would run off the sheet. Begin further up or further left.`;
     case 'entries_refused':

@@ -60,6 +60,15 @@ describe('a session carries a change through', () => {
   });
 });
 
+test('what an undone formula came to does not go into the file', async () => {
+  const { session } = await openSample();
+  session.run({ type: 'enter', sheet: 'pieces', address: { row: 5, column: 5 }, typed: '=B2*2' });
+  await session.settled();
+  session.undo();
+  await session.settled();
+  expect(session.kept().values.get('Pieces')?.size ?? 0).toBe(0);
+});
+
 describe('a session refuses with a sentence and changes nothing', () => {
   test.each([
     ['a size past the limit', '99', /99″ is outside what this cell takes: 3″ to 60″, because the rolls/],

@@ -166,6 +166,16 @@ describe('a series', () => {
   });
 });
 
+test('a filled cell does not change what it measures, since its number would mean something else', () => {
+  const outcome = runCommand(sampleWorkbook(), {
+    type: 'dress',
+    sheet: 'pieces',
+    addresses: [at('B2')],
+    dress: { unit: 'ft' },
+  });
+  expect(outcome.ok ? '' : wordCommandFault(outcome.fault)).toMatch(/^B2 holds a number that measures/);
+});
+
 test('cells are dressed without losing what is in them, and undressed to nothing', () => {
   const addresses = [at('B2'), at('F9')];
   const dressed = having(sampleWorkbook(), {

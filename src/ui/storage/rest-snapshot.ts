@@ -7,15 +7,14 @@ const rest = 1500;
  *  first paint has them. Gives the way to stop. */
 export function snapshotAtRest(session: Session, shelf: Shelf): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let last = session.kept();
+  let { workbook, values } = session.getState();
 
   const store = () => {
-    const { figures } = session.getState();
-    const kept = session.kept();
-    if (figures.type !== 'current' || (kept.workbook === last.workbook && kept.values === last.values))
-      return;
-    last = kept;
-    shelf.put(kept).catch(() => {}); // the log holds everything still; the next rest tries again
+    const state = session.getState();
+    const isStored = state.workbook === workbook && state.values === values;
+    if (state.figures.type !== 'current' || isStored) return;
+    ({ workbook, values } = state);
+    shelf.put(session.kept()).catch(() => {}); // the log holds everything still; the next rest tries again
   };
   const unsubscribe = session.subscribe(() => {
     clearTimeout(timer);

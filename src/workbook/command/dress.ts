@@ -37,6 +37,13 @@ export interface Dress {
 }
 
 export type DressFault =
+  /** A number would mean something else at once. */
+  | {
+      readonly code: 'unit_of_a_filled_cell';
+      readonly address: CellAddress;
+      readonly before: Unit;
+      readonly after: Unit;
+    }
   | { readonly code: 'no_such_sheet' }
   | { readonly code: 'given_with_formula'; readonly address: CellAddress }
   | { readonly code: 'note_too_long'; readonly got: number; readonly most: number }
@@ -63,6 +70,11 @@ export function dressCells(
   for (const address of addresses) {
     const before = cellAt(sheet, address);
     const after = dressed(before, dress);
+    const [was, becomes] = [before?.unit, dress.unit];
+    const isOtherLength = isLength(was) && isLength(becomes) && was !== becomes;
+    if (typeof before?.content === 'number' && isOtherLength) {
+      return failed({ code: 'unit_of_a_filled_cell', address, before: was, after: becomes });
+    }
     const fault = after && faultOf(address, after, dress);
     if (fault) return failed(fault);
     changes.push(...changeOf(sheet, address, before, after));
@@ -118,4 +130,9 @@ function replaceParts(whole: Record<string, unknown>, parts: object): void {
 function roleFor(wanted: Role, before: Cell | null): Role {
   if (wanted !== 'text' && wanted !== 'figured') return wanted;
   return before && isFormula(before.content) ? 'figured' : 'text';
+}
+
+/** Inches and feet both show as a tape does, so that nobody would see the one become the other. */
+function isLength(unit: Unit | null | undefined): unit is 'in' | 'ft' {
+  return unit === 'in' || unit === 'ft';
 }
