@@ -37,7 +37,11 @@ export function formulaReader(about: {
     names: [...about.names.values()].map((one) => one.name),
     sheets: about.sheets,
   };
-  const remembered = new Map<string, Checked>();
+  /** What stands in cells, by sheet and text; shape trees are not kept, since a large book has many. */
+  const remembered = new Map(
+    about.sheets.map((sheet) => [sheet.toLowerCase(), new Map<string, ReadFormula>()]),
+  );
+  const spilling = new Set<string>();
 
   function check(text: string): Checked {
     try {
@@ -59,11 +63,15 @@ export function formulaReader(about: {
 
   return {
     read: (text, sheet) => {
-      let checked = remembered.get(text) ?? check(text);
+      const own = remembered.get(sheet);
+      const known = own?.get(text);
+      if (known) return known;
+      let checked = spilling.has(text) ? failed(spill) : check(text);
       // Kept in a cell, a block would show a fault there and yet be handed on.
       if (checked.ok && withoutGroups(checked.value).type === 'range') checked = failed(spill);
-      remembered.set(text, checked);
-      return reading(text, sheet, checked);
+      const read = reading(text, sheet, checked);
+      own?.set(text, read);
+      return read;
     },
     readFreely: (text, sheet) => {
       const alone = check(text);
@@ -72,7 +80,10 @@ export function formulaReader(about: {
       const [block] = inCall.ok && inCall.value.type === 'call' ? inCall.value.arguments : [];
       return reading(text, sheet, block && block.type !== 'missing' ? done(block) : alone);
     },
-    refuseSpill: (text) => remembered.set(text, failed(spill)),
+    refuseSpill: (text) => {
+      spilling.add(text);
+      for (const own of remembered.values()) own.delete(text);
+    },
   };
 }
 

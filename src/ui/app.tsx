@@ -229,37 +229,37 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
           <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
         </div>
         <main className="app-sheet">
-          {spot.page ? (
-            <PageHead page={spot.page} />
-          ) : (
-            <>
-              <h1 className="app-sheet-name">{sheet?.name}</h1>
-              <SheetSentence
-                key={sheetId}
-                says={sheet?.says ?? ''}
-                isReadOnly={state.isReadOnly}
-                onOffer={(says) => session.run({ type: 'describe_sheet', sheet: sheetId, says })}
-              />
-            </>
-          )}
-          {notice ? (
-            <Notice
-              {...notice}
-              onDismiss={() => setNotice(null)}
-              onAct={notice.act ?? (() => location.reload())}
-            />
-          ) : null}
-          {finding ? (
-            <FindPanel
-              session={session}
-              state={state}
-              wish={finding}
-              sheetId={sheetId}
-              onGo={goTo}
-              onClose={closeFind}
-            />
-          ) : null}
           <Suspense fallback={null}>
+            {spot.page ? (
+              <PageHead page={spot.page} />
+            ) : (
+              <>
+                <h1 className="app-sheet-name">{sheet?.name}</h1>
+                <SheetSentence
+                  key={sheetId}
+                  says={sheet?.says ?? ''}
+                  isReadOnly={state.isReadOnly}
+                  onOffer={(says) => session.run({ type: 'describe_sheet', sheet: sheetId, says })}
+                />
+              </>
+            )}
+            {notice ? (
+              <Notice
+                {...notice}
+                onDismiss={() => setNotice(null)}
+                onAct={notice.act ?? (() => location.reload())}
+              />
+            ) : null}
+            {finding ? (
+              <FindPanel
+                session={session}
+                state={state}
+                wish={finding}
+                sheetId={sheetId}
+                onGo={goTo}
+                onClose={closeFind}
+              />
+            ) : null}
             {spot.page === 'functions' ? <FunctionFinder /> : null}
             {spot.page === 'names' ? (
               <NamesPage session={session} state={state} selection={selected} onGo={goTo} key={workbook.id} />
@@ -285,19 +285,19 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
                 onImported={go}
               />
             ) : null}
+            {spot.page ? null : (
+              <SheetGrid
+                key={workbook.id}
+                session={session}
+                state={state}
+                sheetId={sheetId}
+                selected={address}
+                head={spot.head ?? address}
+                onSelect={(cell, head) => go(sheetId, cell, head)}
+                marked={marked}
+              />
+            )}
           </Suspense>
-          {spot.page ? null : (
-            <SheetGrid
-              key={workbook.id}
-              session={session}
-              state={state}
-              sheetId={sheetId}
-              selected={address}
-              head={spot.head ?? address}
-              onSelect={(cell, head) => go(sheetId, cell, head)}
-              marked={marked}
-            />
-          )}
         </main>
         <WorkingPanel
           session={session}

@@ -15,7 +15,7 @@ export interface KeptWorkbook {
 }
 
 /** A sheet of 26 columns by 20,000 rows makes a file of 48 MB, and what can be saved has to open again. */
-export const largestFile = 64 * 1024 * 1024;
+export const largestFile = 49 * 1024 * 1024;
 
 /** Text of a workbook file, indented so that two revisions compare line by line. */
 export function writeWorkbookFile(kept: KeptWorkbook): string {

@@ -8,9 +8,7 @@ import { largeWorkbook } from './large-workbook.ts';
 const sheets = largeWorkbook().sheets.map(
   ({ name, rows }): EngineSheet => ({
     name,
-    cells: rows.flatMap((cells, row) =>
-      cells.flatMap((cell, column) => (cell ? [{ row, column, content: cell.content }] : [])),
-    ),
+    rows: rows.map((cells) => cells.map((cell) => cell?.content ?? null)),
   }),
 );
 

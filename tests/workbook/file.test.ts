@@ -50,7 +50,7 @@ describe('a file that is not what it should be is refused with a reason', () => 
   test.each([
     ['nothing in it', '', 'empty'],
     ['spaces only', ' '.repeat(1000), 'empty'],
-    ['more than a workbook may be', ' '.repeat(65 * 1024 * 1024), 'too_large'],
+    ['more than a workbook may be', ' '.repeat(50 * 1024 * 1024), 'too_large'],
     ['a packed file of another program', 'PK\u0003\u0004 [Content_Types].xml', 'other_program'],
     ['half a file', text.slice(0, text.length / 2), 'not_json'],
     ['something else in JSON', '{"name": "x"}', 'not_a_workbook'],
