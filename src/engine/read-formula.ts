@@ -6,6 +6,7 @@ import { type Expression, withoutGroups } from '../formula/expression.ts';
 import type { FormulaFault } from '../formula/fault.ts';
 import { referencesIn } from '../formula/references.ts';
 import { wordFormulaFault } from '../formula/wording.ts';
+import { filledDown, type Written } from './filled-down.ts';
 import { withPlaces } from './named-places.ts';
 import type { Names } from './names.ts';
 import { type Reach, reachOf } from './reach.ts';
@@ -42,6 +43,7 @@ export function formulaReader(about: {
     about.sheets.map((sheet) => [sheet.toLowerCase(), new Map<string, ReadFormula>()]),
   );
   const spilling = new Set<string>();
+  const pattern = filledDown();
 
   function check(text: string): Checked {
     try {
@@ -57,8 +59,11 @@ export function formulaReader(about: {
 
   function reading(text: string, sheet: string, checked: Checked): ReadFormula {
     if (!checked.ok) return { text, type: 'refused', fault: checked.fault.cell };
-    const written = engineText(checked.value);
-    return { text, type: 'sound', written, reaches: reachesOf(checked.value, sheet) };
+    return { text, type: 'sound', ...written(checked.value, sheet) };
+  }
+
+  function written(expression: Expression, sheet: string): Written {
+    return { written: engineText(expression), reaches: reachesOf(expression, sheet) };
   }
 
   return {
@@ -66,10 +71,13 @@ export function formulaReader(about: {
       const own = remembered.get(sheet);
       const known = own?.get(text);
       if (known) return known;
+      const like = spilling.size === 0 ? pattern.like(text, sheet) : null;
+      if (like) return { text, type: 'sound', ...like };
       let checked = spilling.has(text) ? failed(spill) : check(text);
       // Kept in a cell, a block would show a fault there and yet be handed on.
       if (checked.ok && withoutGroups(checked.value).type === 'range') checked = failed(spill);
       const read = reading(text, sheet, checked);
+      if (checked.ok) pattern.learn(text, sheet, checked.value, (one) => written(one, sheet));
       own?.set(text, read);
       return read;
     },
