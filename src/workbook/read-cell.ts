@@ -7,7 +7,7 @@ import { storedCell, storedValue } from './schema.ts';
  *  at content, role and unit itself, and asks the schema once for every different look and question. A large workbook
  *  has half a million cells and a dozen looks. Gives undefined for what is no cell. */
 export function cellReader(): (data: unknown) => Cell | null | undefined {
-  const lookedAt = new Map<string, boolean>();
+  const looks = new Map<string, Record<string, unknown> | null>();
   return (data) => {
     if (data === null) return null;
     if (!isRecord(data)) return undefined;
@@ -19,16 +19,18 @@ export function cellReader(): (data: unknown) => Cell | null | undefined {
       if (key !== 'content' && key !== 'unit' && key !== 'role') hasMore = true;
     }
     if (!roles.has(data.role)) return undefined;
-    if (hasMore) {
-      const { content: _content, ...others } = data;
-      const text = JSON.stringify(others);
-      const known = lookedAt.get(text) ?? storedCell.safeParse(others).success;
-      lookedAt.set(text, known);
-      if (!known) return undefined;
-    }
-    const cell = data.content === undefined ? { content: null, ...data } : data;
-    return cell as unknown as Cell; // looked at above
+    if (!hasMore) return liveCell(data, data);
+    const { content: _content, ...others } = data;
+    const text = JSON.stringify(others);
+    const known = looks.get(text) ?? (storedCell.safeParse(others).success ? others : null);
+    looks.set(text, known);
+    return known ? liveCell(data, known) : undefined;
   };
+}
+
+/** Cells that look alike share what they look like. */
+function liveCell({ content = null }: Record<string, unknown>, look: Record<string, unknown>): Cell {
+  return { ...look, content } as unknown as Cell; // looked at before
 }
 
 /** The same for a value as last figured. */
