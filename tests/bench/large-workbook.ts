@@ -41,14 +41,14 @@ function rowOf(row: number): readonly Cell[] {
     `WEIGHT.BLANK(A${row},B${row},26)`,
     `B${row}*${shared}`,
     `C${row}+D${row}`,
-    `IF(E${row}>4,F${row}*2,G${row})`,
-    `MAX(H${row},I${row},J${row})`,
+    `IF(C${row}>4,D${row}*2,B${row})`,
+    `MAX(E${row},J${row},K${row})`,
   ].map((formula): Cell => ({ content: { formula }, role: 'figured' }));
   const given = Array.from(
     { length: columns - figured.length },
     (_, at): Cell => ({ content: 2 + ((row * 7 + at * 3) % 40), role: 'given', unit: 'in' }),
   );
-  return [...given, ...figured];
+  return [...given.slice(0, 4), ...figured, ...given.slice(4)];
 }
 
 /** The same with its values, as it stands on the shelf after a day's work. */
