@@ -137,6 +137,16 @@ describe('the rules can fail', () => {
       /src\/handoff is a pure layer, but tsconfig\.core\.json does not include it/,
     ],
     [
+      'a clock in the core',
+      { 'src/base/a.ts': 'export const now = () => Date.now();' },
+      /src\/base\/a\.ts uses Date, which gives something else each time/,
+    ],
+    [
+      'dice in the core',
+      { 'src/session/a.ts': 'export const id = () => Math.random();' },
+      /src\/session\/a\.ts uses Math\.random/,
+    ],
+    [
       'a mention of the workplace',
       { 'docs/a.md': `see ${['..', 'shared'].join('/')}/b` },
       /docs\/a\.md mentions/,

@@ -27,13 +27,15 @@ export function evidenceIn(report: TestReport): readonly EvidenceTest[] {
   );
 }
 
-/** The weakest link names the whole: a figure worked from a remembered one is from memory. */
+/** The weakest link names the whole: a figure worked from a remembered one is from memory. A status in other words is a
+ *  bug of its row, never taken for a good one. */
 export function kindOf(status: string): Kind {
   if (/from memory/.test(status)) return 'from memory';
   if (/common practice|custom/.test(status)) return 'common practice';
-  if (/quoted/.test(status)) return 'quoted';
-  if (/worked|computed|exact|run here|derived/.test(status)) return 'exact';
-  return 'published';
+  if (/quoted|third-party/.test(status)) return 'quoted';
+  if (/worked|computed|exact|run here|derived|proven/.test(status)) return 'exact';
+  if (/read at source/.test(status)) return 'published';
+  throw new Error(`“${status}” does not say what the figure rests on.`);
 }
 
 /** Sources that steps and specs cite, but that no example of any function reaches. */

@@ -24,8 +24,9 @@ export function figured(formula: string, more: More = {}): Cell {
   return { content: { formula }, role: 'figured', ...more };
 }
 
+/** Its sentence goes on below where the column is narrow. */
 export function check(formula: string): Cell {
-  return { content: { formula }, role: 'check' };
+  return { content: { formula }, role: 'check', style: { wraps: true } };
 }
 
 const tape = (round: 'up' | 'nearest', feet: boolean): Format => ({
@@ -46,8 +47,10 @@ export const wholeFeet: More = {
 export const exactInches: More = { unit: 'in', format: { type: 'decimal', places: 2 } };
 export const feet: More = { unit: 'ft' };
 export const count: More = { unit: 'count' };
+export const inchesOfWater: More = { unit: 'inwg' };
 export const gauge: More = { unit: 'gauge' };
 export const share: More = { unit: 'percent' };
 export const resistance: More = { unit: 'r', format: { type: 'decimal', places: 1 } };
 export const squareFeet: More = { unit: 'sqft', format: { type: 'decimal', places: 1 } };
+export const gallons: More = { unit: 'gal', format: { type: 'decimal', places: 2 } };
 export const pounds: More = { unit: 'lb', format: { type: 'decimal', places: 1 } };

@@ -26,6 +26,7 @@ export function sayFeet(length: Inches): string {
 
 /** A value with its unit, for sentences. A length that lies on a mark of the tape is shown as the tape shows it. */
 export function sayValue(value: number, unit: Unit): string {
+  if (Math.abs(value) > sayable) return value.toPrecision(3);
   if (unit === 'money') return sayMoney(value);
   if (unit === 'percent') return `${figure(value * 100)} %`;
   if (unit === 'in' && wholeWithin(value * 64) !== null) {
@@ -35,6 +36,9 @@ export function sayValue(value: number, unit: Unit): string {
   if (unit === 'gauge') return `${figure(value)} ga`;
   return label === '' ? figure(value) : `${figure(value)} ${label}`;
 }
+
+/** Past this a number is a slip, and says more by its size than by its digits. */
+const sayable = 1e15;
 
 /** An amount to the cent: `$1,340.63`. */
 export function sayMoney(amount: number): string {

@@ -87,9 +87,9 @@ export const sources = {
     status: 'quoted by a secondary source',
   },
   'machine-guard-rule': {
-    title: 'Federal machine-guard rule, 29 CFR 1910.212',
+    title: 'Federal machine-guard rule, 29 CFR 1910.212, in a federal directive and training slides',
     place: 'guards on power shears and brakes',
-    status: 'read at source',
+    status: 'quoted by a secondary source',
   },
   'sheet-shop-practice': {
     title: 'Custom of sheet-metal shops',
@@ -128,7 +128,7 @@ export const sources = {
   },
   'roll-sizes': {
     title: 'Duct-wrap data and specification sheets',
-    place: 'rolls 48 and 60 in wide, 50 to 100 ft long; the flange is extra to the width',
+    place: 'rolls 48 and 60 in wide, 50 to 100 ft long; that the flange is extra to the width is inferred',
     status: 'read at source',
   },
   'wrap-guide-specification': {
@@ -192,7 +192,7 @@ export const sources = {
     status: 'quoted by a secondary source',
   },
   'reynolds-of-air': {
-    title: 'Duct design manual of the contractors association, 4th ed.',
+    title: 'Duct design manual of the contractors association, 4th ed., third-party copy',
     place: 'table A-7, note: Re = 8.56 × in × fpm',
     status: 'read at source',
   },
@@ -232,7 +232,7 @@ export const sources = {
     status: 'read at source',
   },
   huebscher: {
-    title: 'Duct design manual of the contractors association',
+    title: 'Duct design manual of the contractors association, third-party copy of a page',
     place: 'table 14-2: 1.30 (ab)^0.625 ÷ (a + b)^0.25',
     status: 'read at source',
   },
@@ -322,17 +322,17 @@ export const sources = {
     status: 'exact formula, worked here',
   },
   'elbow-table': {
-    title: 'Duct design manual of the contractors association, 4th ed.',
+    title: 'Duct design manual of the contractors association, 4th ed., third-party copy',
     place: 'table A-7 A to C, with notes 1 and 2',
     status: 'read at source',
   },
   'rectangular-elbow-table': {
-    title: 'Handbook of fundamentals 2005 (SI)',
+    title: 'Handbook of fundamentals 2005 (SI), third-party copy of a page',
     place: 'p. 35.52, CR3-1 and CR3-3',
     status: 'read at source',
   },
   'rectangular-miter-table': {
-    title: 'Duct design manual of the contractors association, 4th ed.',
+    title: 'Duct design manual of the contractors association, 4th ed., third-party copy',
     place: 'table A-7 D; a second copy in a book supplement agrees',
     status: 'read at source',
   },
@@ -397,7 +397,7 @@ export const sources = {
     status: 'quoted by a secondary source',
   },
   'seal-classes': {
-    title: 'Metal duct construction standard, 2nd ed.',
+    title: 'Metal duct construction standard, 2nd ed., third-party copy',
     place: 'table 1-2: what seal classes A, B and C seal',
     status: 'read at source',
   },
@@ -470,7 +470,7 @@ export const sources = {
   'flex-standard-2010': {
     title: 'Flexible duct standard of its makers, 5th ed. 2010, in a guide of a national laboratory',
     place: '4.6: supports at most 4 ft apart, sag at most 1/2 in for each foot, strap at least 1 1/2 in wide',
-    status: 'read at source',
+    status: 'quoted by a secondary source',
   },
   'flex-standard-older': {
     title: 'Flexible duct standard of its makers, 4th ed.',

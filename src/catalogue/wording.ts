@@ -67,6 +67,8 @@ export function wordTradeFault(fault: TradeFault): string {
       )}. Nothing is guessed between rows: use the method "geometry", or the shop's own figure.`;
     case 'no_shop_figure':
       return `The row of ${quoted(fault.wrap)} has nothing in ${quoted(fault.column)}, so the shop has no figure of its own for this shape. Fill that cell in, or use another method.`;
+    case 'no_roll_size':
+      return `The row of ${quoted(fault.wrap)} has nothing in ${quoted(fault.column)}, so the pieces and rolls of it cannot be told. Fill that cell in.`;
     case 'installed_over_thickness':
       return `${quoted(fault.wrap)} is said to be ${sayValue(fault.installed, 'in')} thick when installed, but only ${sayValue(fault.thickness, 'in')} out of the package. Wrap does not grow: correct one of the two in its row.`;
     case 'no_squeeze_figures':
@@ -114,7 +116,7 @@ export function wordTradeFault(fault: TradeFault): string {
       return `The branch reaches ${sayValue(fault.reach, 'in')} from the middle of the trunk, past its wall at ${sayValue(fault.trunkRadius, 'in')}. Take a smaller branch, a larger trunk or less off center; for a flat wall leave the trunk blank.`;
     case 'no_such_piece':
       return `There is no part ${fault.part} in this fitting; its pieces are ${sayList(fault.parts, 'and')}. Choose one of these.`;
-    case 'mitre_too_sharp':
+    case 'miter_too_sharp':
       return `A miter of ${sayValue(fault.angle, 'deg')} runs to a point far from the duct; at most ${sayValue(fault.most, 'deg')} can be laid out. Use the form "radius", or two elbows.`;
     case 'throat_flanges_meet': {
       // Near a half turn no straight end is long enough to be worth naming.
@@ -124,7 +126,7 @@ export function wordTradeFault(fault: TradeFault): string {
           : `Make both ends at least ${sayCut(fault.least)} long or leave one out`;
       return `In so tight a throat the flanges of ${sayValue(fault.flange, 'in')} on the two straight ends would lie over each other. ${longer}, take a narrower flange, or give the throat a radius.`;
     }
-    case 'radius_on_mitre':
+    case 'radius_on_miter':
       return `A mitered elbow has a sharp throat, but there is a throat radius of ${sayValue(fault.radius, 'in')}. Clear it, or use the form "radius".`;
     case 'offset_needs':
       return fault.form === 'angled'

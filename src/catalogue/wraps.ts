@@ -16,8 +16,8 @@ export const wrapColumns = {
   shop_round: shopFigure('round'),
   shop_square: shopFigure('square'),
   shop_rectangular: shopFigure('rectangular'),
-  roll_width: numberColumn('in', { says: 'width of the roll', least: 6, most: 144 }),
-  roll_length: numberColumn('ft', { says: 'length of the roll', least: 1, most: 1000 }),
+  roll_width: optionalNumberColumn('in', { says: 'width of the roll', least: 6, most: 144 }),
+  roll_length: optionalNumberColumn('ft', { says: 'length of the roll', least: 1, most: 1000 }),
 };
 
 /** The table as examples and tests need it. Invented names; thicknesses and R are the published ones of wrap of 0.75

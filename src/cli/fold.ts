@@ -1,5 +1,5 @@
 /** Wide enough for most screens, narrow enough to print. */
-export const pageWidth = 80;
+const pageWidth = 80;
 
 /** Folds a text into lines of the page, between words: the first after `first`, the others indented as deep as `rest`. */
 export function fold(text: string, first = '', rest = ' '.repeat(first.length)): string {

@@ -1,6 +1,7 @@
 import { type CellRange, writeRange } from '../base/address.ts';
 import { type CellValue, isFault } from '../base/value.ts';
 import { cellAt, sheetWithId } from '../workbook/cells.ts';
+import { readCheck } from '../workbook/check.ts';
 import type { Sheet, Workbook } from '../workbook/document.ts';
 import { showValue } from '../workbook/show.ts';
 import { shownValue, standingOf } from '../workbook/standing.ts';
@@ -28,7 +29,7 @@ export const takeoff: Command = {
   form: 'takeoff FILE',
   says: 'Prints the order quantities of a workbook.',
   tells: [
-    `They stand in the block of cells named “${orderName}”: a row of headings, then one row for each thing to buy, with what it is, how many and of what in its first three columns. Rows without a quantity, or with 0, are left out.`,
+    `They stand in the block of cells named “${orderName}”: a row of headings, then one row for each thing to buy, with what it is, how many and of what in its first three columns. Rows without a quantity, or with 0, are left out. A row with a check in place of a quantity is printed under the others when it does not hold.`,
     'The shell gets 1 when a quantity has no figure, or a check of the workbook says stop.',
   ],
   run: async (words) => {
@@ -48,9 +49,10 @@ export const takeoff: Command = {
       );
     }
     const lines = orderLines(order.sheet, order.range, values);
+    const warnings = orderWarnings(order.sheet, order.range, values);
     const stops = workbook.sheets.reduce((sum, sheet) => sum + standingOf(sheet, values).stops, 0);
     const place = `from ${order.sheet.name}!${writeRange(order.range)}`;
-    const parts = [`To order for ${workbook.title}\n${place}`, writeLines(lines)];
+    const parts = [`To order for ${workbook.title}\n${place}`, writeLines(lines), ...warnings];
     if (stops > 0) {
       const what = stops === 1 ? '1 cell of this workbook says' : `${stops} cells of this workbook say`;
       parts.push(fold(`${what} stop. Do not order yet: see “stretchout check” first.`));
@@ -75,7 +77,7 @@ function orderLines(sheet: Sheet, { from, to }: CellRange, values: Values): read
       return { cell, value: shownValue(sheet, address, cell, values) };
     };
     const [item, quantity, unit] = [read(0), read(1), read(2)];
-    if (isNothing(quantity.value)) continue;
+    if (quantity.cell?.role === 'check' || isNothing(quantity.value)) continue;
     const { cell, value } = quantity;
     lines.push({
       item: showValue(item.value).text,
@@ -85,6 +87,19 @@ function orderLines(sheet: Sheet, { from, to }: CellRange, values: Values): read
     });
   }
   return lines;
+}
+
+/** What the checks of the order say of it, such as which piece it is without. */
+function orderWarnings(sheet: Sheet, { from, to }: CellRange, values: Values): readonly string[] {
+  const warnings: string[] = [];
+  for (let row = from.row + 1; row <= to.row; row += 1) {
+    const address = { row, column: from.column + 1 };
+    const cell = cellAt(sheet, address);
+    if (cell?.role !== 'check') continue;
+    const said = readCheck(shownValue(sheet, address, cell, values));
+    if (said && said.verdict !== 'holds') warnings.push(fold(said.sentence, `${said.verdict}: `, '  '));
+  }
+  return warnings;
 }
 
 function isNothing(quantity: CellValue): boolean {

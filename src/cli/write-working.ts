@@ -47,7 +47,7 @@ export function plainly(value: number | string, unit: Step['unit']): string {
   return unit === 'r' ? `${units.r.label} ${text}` : text;
 }
 
-export function writeCautions(cautions: readonly Caution[]): readonly string[] {
+function writeCautions(cautions: readonly Caution[]): readonly string[] {
   const once = [...new Map(cautions.map((caution) => [caution.sentence, caution])).values()];
   if (once.length === 0) return [];
   const words = { care: '  Take care: ', look: '  Look: ' } as const;

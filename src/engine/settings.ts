@@ -10,7 +10,7 @@ export const settings = {
   maxRows: rowsAtMost,
   maxColumns: columnsAtMost,
 
-  // Comparisons and differences forgive the last bits; values are read unrounded, see `exact.ts`.
+  // Comparisons and differences forgive the last bits; values are read unrounded, see `exactNumber`.
   smartRounding: true,
   precisionEpsilon: 1e-13,
 

@@ -1,5 +1,5 @@
 import { assertNever } from '../base/outcome.ts';
-import type { Call, Expression } from './expression.ts';
+import type { Call, Corner, Expression } from './expression.ts';
 import { cornerText } from './reference-text.ts';
 
 /** A formula as the calculator reads it, without `=`: it knows no doubled quotes, no capital E in numbers, no blank
@@ -15,9 +15,9 @@ export function engineText(expression: Expression): string {
     case 'gone':
       return '#REF!';
     case 'cell':
-      return quotedSheet(expression.sheet) + cornerText(expression);
+      return quotedSheet(expression.sheet) + plainCorner(expression);
     case 'range':
-      return `${quotedSheet(expression.sheet)}${cornerText(expression.start)}:${cornerText(expression.end)}`;
+      return `${quotedSheet(expression.sheet)}${plainCorner(expression.start)}:${plainCorner(expression.end)}`;
     case 'name':
       return expression.name;
     case 'call':
@@ -62,4 +62,10 @@ function argumentsFor(call: Call): string {
 /** Always in quotes: the calculator takes a bare name such as `2026` or `Offset` for something else. */
 function quotedSheet(sheet: string | null): string {
   return sheet === null ? '' : `'${sheet.replaceAll("'", "''")}'!`;
+}
+
+/** Without its `$`, which only matter where a formula is copied, and that is not the engine's to do. It counts ROWS and
+ *  COLUMNS wrongly where one corner has them and the other does not. */
+function plainCorner(corner: Corner): string {
+  return cornerText({ ...corner, rowFixed: false, columnFixed: false });
 }

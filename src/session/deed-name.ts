@@ -1,4 +1,4 @@
-import { type Axis, columnName, writeAddress } from '../base/address.ts';
+import { type Axis, columnName, writeAddress, writeRange } from '../base/address.ts';
 import { assertNever } from '../base/outcome.ts';
 import { sheetWithId } from '../workbook/cells.ts';
 import type { Dress } from '../workbook/command/dress.ts';
@@ -42,6 +42,8 @@ export function deedName(workbook: Workbook, command: Command): string {
       return `moving to ${placeName(workbook, command.to.sheet, command.to.at)}`;
     case 'fill':
       return `filling from ${placeName(workbook, command.sheet, command.from.from)}`;
+    case 'sort_rows':
+      return `sorting ${sheetName(workbook, command.sheet)}!${writeRange(command.range)}`;
     case 'insert_lines':
       return `putting in ${linesName(command)}`;
     case 'remove_lines':

@@ -1,9 +1,9 @@
-import type { CellFault } from '../base/value.ts';
 import { bookOf } from '../engine/book.ts';
 import type { Calculator, CalculatorBook, CellChange, CellEdit, Place } from '../engine/calculator.ts';
 import { sheetWithId } from '../workbook/cells.ts';
 import { type Difference, isLookOnly } from '../workbook/difference.ts';
 import { isFormula, type Workbook } from '../workbook/document.ts';
+import { noEngine, ranTooLong } from './wording.ts';
 
 /** What figuring has to tell: new values, all of them or some, or that it cannot go on. */
 export interface FiguringNews {
@@ -23,15 +23,6 @@ export interface Figuring {
   /** Asks nothing of the calculator any more. */
   readonly close: () => void;
 }
-
-const gaveUp: CellFault = {
-  fault: 'gave_up',
-  sentence:
-    'This formula ran for too long, so it was stopped and set aside; the other cells are figured without it. Use a smaller range or a shorter formula.',
-};
-
-const noEngine =
-  'The formulas cannot be figured just now. What is shown was figured earlier; typing is kept. Open the page again to try once more.';
 
 export function createFiguring(
   first: Workbook,
@@ -66,7 +57,7 @@ export function createFiguring(
     waiting = [];
     try {
       const changes = await engine.open(without(bookOf(workbook), setAside));
-      news.all([...changes, ...[...setAside.values()].map((place) => ({ ...place, value: gaveUp }))]);
+      news.all([...changes, ...[...setAside.values()].map((place) => ({ ...place, value: ranTooLong }))]);
     } catch {
       stop();
     }

@@ -17,6 +17,7 @@ import type { Journal } from './journal.ts';
 import { previewEntry } from './preview.ts';
 import { standingsReader } from './standings.ts';
 import type { SessionState } from './state.ts';
+import { notStored, onlyRead } from './wording.ts';
 
 /** One open workbook: commands in, states out, workings on demand. */
 export interface Session {
@@ -53,11 +54,6 @@ export interface SessionParts {
 
 /** What brings formulas in that a person has typed; all else moves or copies those that stand there. */
 const typing: ReadonlySet<Command['type']> = new Set(['enter', 'write', 'retype']);
-
-const readOnlySentence =
-  'This workbook is open in another window, so it can only be read here. Go to that window, or close it and open the page again.';
-const notKeptSentence =
-  'This browser could not store the last change. Save the workbook to a file now, so that nothing is lost.';
 
 export function createSession({ kept, calculator, journal, isReadOnly = false }: SessionParts): Session {
   const standings = standingsReader();
@@ -99,7 +95,7 @@ export function createSession({ kept, calculator, journal, isReadOnly = false }:
       () => {
         if (writing === mine) publish({ keeping: { type: 'kept' } });
       },
-      () => publish({ keeping: { type: 'not_kept', sentence: notKeptSentence } }),
+      () => publish({ keeping: { type: 'not_kept', sentence: notStored } }),
     );
     writing = mine;
   }
@@ -118,7 +114,7 @@ export function createSession({ kept, calculator, journal, isReadOnly = false }:
       return () => listeners.delete(listener);
     },
     run: (command) => {
-      if (isReadOnly) return failed(readOnlySentence);
+      if (isReadOnly) return failed(onlyRead);
       const outcome = runCommand(state.workbook, command);
       if (!outcome.ok) return failed(wordCommandFault(outcome.fault));
       const refusal = refuseFormula(state.workbook, outcome.value, typing.has(command.type));

@@ -12,6 +12,7 @@ export type TradeFault =
       readonly rows: readonly number[];
     }
   | { readonly code: 'no_shop_figure'; readonly wrap: string; readonly column: string }
+  | { readonly code: 'no_roll_size'; readonly wrap: string; readonly column: string }
   | {
       readonly code: 'installed_over_thickness';
       readonly wrap: string;
@@ -71,9 +72,9 @@ export type TradeFault =
   /** `parts` names those there are: `1 (cheek)`. */
   | { readonly code: 'no_such_piece'; readonly part: number; readonly parts: readonly string[] }
   /** Degrees. */
-  | { readonly code: 'mitre_too_sharp'; readonly angle: number; readonly most: number }
+  | { readonly code: 'miter_too_sharp'; readonly angle: number; readonly most: number }
   | { readonly code: 'throat_flanges_meet'; readonly flange: Inches; readonly least: Inches }
-  | { readonly code: 'radius_on_mitre'; readonly radius: Inches }
+  | { readonly code: 'radius_on_miter'; readonly radius: Inches }
   | { readonly code: 'offset_needs'; readonly form: string }
   | { readonly code: 'offset_has_angle'; readonly form: string }
   | { readonly code: 'offset_has_both'; readonly length: Inches; readonly angle: number }

@@ -31,8 +31,3 @@ export function perimeter(section: DuctSection): Inches {
     ? inches(Math.PI * section.diameter)
     : inches(2 * (section.width + section.depth));
 }
-
-/** The widest face that the section shows from any side. */
-export function widestSide(section: DuctSection): Inches {
-  return section.shape === 'round' ? section.diameter : inches(Math.max(section.width, section.depth));
-}

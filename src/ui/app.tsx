@@ -31,6 +31,7 @@ import { WorkingPanel } from './working/working-panel.tsx';
 const AttentionPage = later(async () => (await import('./attention/attention-page.tsx')).AttentionPage);
 const FilesPage = later(async () => (await import('./files/files-page.tsx')).FilesPage);
 const FunctionFinder = later(async () => (await import('./functions/function-finder.tsx')).FunctionFinder);
+const KeysPage = later(async () => (await import('./keys/keys-page.tsx')).KeysPage);
 const NamesPage = later(async () => (await import('./names/names-page.tsx')).NamesPage);
 
 /** Where the person is: one cell of one sheet. Kept for each sheet, so that coming back is coming back to the same cell. */
@@ -211,7 +212,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
             current={spot.page ? '' : sheetId}
             onChoose={choose}
             onAttention={(id) => {
-              setAttention(id);
+              // A sheet that only waits has its cause on another one.
+              setAttention(standings.get(id)?.concerns.length ? id : null);
               turnTo('attention');
             }}
             onRun={runFromList}
@@ -261,6 +263,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
               />
             ) : null}
             {spot.page === 'functions' ? <FunctionFinder /> : null}
+            {spot.page === 'keys' ? <KeysPage /> : null}
             {spot.page === 'names' ? (
               <NamesPage session={session} state={state} selection={selected} onGo={goTo} key={workbook.id} />
             ) : null}

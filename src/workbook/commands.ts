@@ -10,6 +10,7 @@ import { changeNames, type NameCommand, type NameFault } from './command/names.t
 import { type RetypeCommand, type RetypeFault, retypeCells } from './command/retype.ts';
 import { changeSheets, type SheetCommand, type SheetFault } from './command/sheets.ts';
 import { changeSight, type SightCommand, type SightFault } from './command/sight.ts';
+import { type SortCommand, type SortFault, sortRows } from './command/sort.ts';
 import { type WriteCommand, type WriteFault, writeEntries } from './command/write.ts';
 import type { Change, Difference } from './difference.ts';
 import type { Workbook } from './document.ts';
@@ -33,6 +34,7 @@ export type Command =
   | MoveCommand
   | FillCommand
   | LinesCommand
+  | SortCommand
   | SightCommand
   | SheetCommand
   | NameCommand;
@@ -46,6 +48,7 @@ export type CommandFault =
   | MoveFault
   | FillFault
   | LinesFault
+  | SortFault
   | SightFault
   | SheetFault
   | NameFault
@@ -75,6 +78,8 @@ export function runCommand(workbook: Workbook, command: Command): Outcome<Differ
       return moveCells(workbook, command);
     case 'fill':
       return fillCells(workbook, command);
+    case 'sort_rows':
+      return sortRows(workbook, command);
     case 'insert_lines':
     case 'remove_lines':
       return changeLines(workbook, command);

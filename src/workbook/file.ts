@@ -94,6 +94,10 @@ export function readStoredForm(data: unknown): Outcome<KeptWorkbook, FileFault> 
 const unsafeKeys = new Set(['__proto__', 'constructor', 'prototype']);
 
 function liveForm(file: WorkbookFile): Outcome<KeptWorkbook, FileFault> {
+  const tall = file.workbook.sheets.reduce((sum, sheet) => sum + heightOf(sheet), 0);
+  if (tall > mostRows) {
+    return failed({ code: 'wrong_shape', place: 'sheets', says: `${tall} rows in all, at most ${mostRows}` });
+  }
   const workbook = joinSheets(file.workbook, file.workbook.sheets.map(liveSheet));
   if (!workbook.ok) return workbook;
   const values = new Map(
@@ -137,6 +141,16 @@ export function joinSheets(
     if (corner.from && corner.to) names[name] = { sheet, range: { from: corner.from, to: corner.to } };
   }
   return done({ ...stored, sheets, names } as Workbook); // optional fields are absent, never undefined
+}
+
+/** Of all sheets together. A small file may name a cell far down on each of many sheets. */
+const mostRows = 300_000;
+
+function heightOf({ cells }: StoredWorkbook['sheets'][number]): number {
+  return Object.keys(cells).reduce(
+    (most, address) => Math.max(most, Number(address.replace(/^[A-Z]+/, ''))),
+    0,
+  );
 }
 
 function liveSheet(stored: StoredWorkbook['sheets'][number]): Sheet {

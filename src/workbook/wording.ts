@@ -35,6 +35,8 @@ export function wordCommandFault(fault: CommandFault): string {
       return `${fault.rows} rows and ${fault.columns} columns do not fit from here on: they would run off the sheet. Begin further up or further left.`;
     case 'entries_refused':
       return wordRefusals(fault.refused);
+    case 'rows_torn':
+      return `The rows stay as they are: ${fault.reader} takes in ${fault.reads}, only some of these rows, and they would no longer lie together. Let it take in all of the rows or one of them, then sort.`;
     case 'sheet_is_full':
       return `The sheet has room for ${fault.most.toLocaleString('en-US')} ${fault.axis}s, and no more fit. Put fewer in, or begin another sheet.`;
     case 'sheet_name_taken':

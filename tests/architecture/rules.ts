@@ -16,6 +16,7 @@ export function faultsOf(tree: Tree): readonly string[] {
     ...cycles(sources),
     ...sources.flatMap(shape),
     ...sources.flatMap(emptyName),
+    ...sources.flatMap(chance),
     ...impureCompile(tree),
     ...Object.entries(tree).flatMap(outsideWorkplace),
   ];
@@ -95,6 +96,12 @@ function emptyName({ path }: Source): readonly string[] {
   const words = path.split(/[/.-]|(?<=[a-z])(?=[A-Z])/);
   const empty = words.find((word) => emptyWords.test(word));
   return empty === undefined ? [] : [`${path}: "${empty}" does not say what is in it.`];
+}
+
+/** A pure layer gives the same for the same, always; the clock and random numbers come in as arguments. */
+function chance({ path, chances }: Source): readonly string[] {
+  if (shells.includes(layerOf(path) as Layer)) return [];
+  return chances.map((what) => `${path} uses ${what}, which gives something else each time. Hand it in.`);
 }
 
 /** A pure layer left out of the strict compile could use the page or Node unseen. */

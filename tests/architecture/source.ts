@@ -12,6 +12,8 @@ export interface Source {
   readonly hasDefaultExport: boolean;
   /** It hands on what others define, and defines nothing. */
   readonly isBarrel: boolean;
+  /** Where it asks the world for something that differs from run to run: `Date.now`, `Math.random`. */
+  readonly chances: readonly string[];
 }
 
 type Node = Readonly<Record<string, unknown>>;
@@ -39,6 +41,7 @@ export function readSource(path: string, text: string): Source {
     isBarrel:
       body.some((statement) => handsOn(statement)) &&
       body.every((statement) => statement.type === 'ImportDeclaration' || handsOn(statement)),
+    chances: unique(chancesWithin(program)),
   };
 }
 
@@ -72,6 +75,18 @@ function requestsWithin(node: unknown): readonly string[] {
     default:
       return deeper;
   }
+}
+
+/** The clock and random numbers, which every language library has. A `Date` by any use counts as the clock. */
+function chancesWithin(node: unknown): readonly string[] {
+  if (Array.isArray(node)) return node.flatMap(chancesWithin);
+  if (typeof node !== 'object' || node === null) return [];
+  const here = node as Node;
+  const deeper = Object.values(here).flatMap(chancesWithin);
+  if (here.type === 'Identifier' && here.name === 'Date') return ['Date', ...deeper];
+  if (here.type !== 'MemberExpression') return deeper;
+  const [object, property] = [here.object as Node, here.property as Node];
+  return object.name === 'Math' && property.name === 'random' ? ['Math.random', ...deeper] : deeper;
 }
 
 /** The texts of a literal, of an array of literals, or of a template without gaps. */

@@ -24,7 +24,7 @@ test('a sheet is put in and named at once, and undo takes it away again', async 
   await field.press('Enter');
   await heading(page, 'Attic');
   expect(await names(page)).toEqual(['Pieces', 'Wrap', 'Notes', 'Attic', 'Allowances']);
-  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Attic ');
+  expect(await page.evaluate(() => document.activeElement?.textContent?.trim())).toBe('Attic');
   await page.locator('[row-index="11"] [col-id="c5"]').waitFor();
   await page.keyboard.press('Control+z');
   await page.keyboard.press('Control+z');

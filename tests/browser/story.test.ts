@@ -5,7 +5,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { type DemoPage, openDemo } from './demo.ts';
 import { expectAccessible } from './support/axe.ts';
 
-const sheets = ['Job', 'Pieces', 'Wrap', 'Seal and fasten', 'Allowances'];
+const sheets = ['Job', 'Pieces', 'Taps', 'Blanks', 'Wrap', 'Seal and fasten', 'Allowances'];
 const profiles: string[] = [];
 
 async function profile(): Promise<string> {
@@ -23,7 +23,7 @@ async function becomes(page: DemoPage, place: string, text: string): Promise<voi
 }
 
 describe('the first working day', () => {
-  test('a new browser opens the demo job with its five sheets, and each holds the accessibility rules', async () => {
+  test('a new browser opens the demo job with its seven sheets, and each holds the accessibility rules', async () => {
     const demo = await openDemo();
     for (const sheet of sheets) {
       await demo.goTo(sheet);
@@ -42,8 +42,9 @@ describe('the first working day', () => {
     await demo.type('C2', '18');
     await demo.type('E2', `12' 4 1/2"`);
     await becomes(demo, 'E2', '12′ 4 1/2″');
+    await demo.goTo('Blanks');
     // Girth of 18 in inside in 26 ga, π × (18 + 0.0217) = 56.617, and 1 in of seam: 57.617, shown up to 57 5/8.
-    await becomes(demo, 'B12', '57 5/8″');
+    await becomes(demo, 'B2', '57 5/8″');
     await demo.goTo('Wrap');
     // π × 18 + 17 of the published table = 73.549, up to the next sixteenth.
     await becomes(demo, 'C2', '73.55 in');
@@ -53,10 +54,10 @@ describe('the first working day', () => {
     await demo.goTo('Seal and fasten');
     // Four sections of at most 46 in, so four joints with the one at the end: 4 × π × 18 = 226.2 in, up to an inch.
     await becomes(demo, 'D2', '18′ 11″');
-    // π × 18 in ÷ 12 in makes 5 screws in each.
-    await becomes(demo, 'G2', '20');
+    // π × 18 in ÷ 12 in makes 5 screws in each, and the taps take 2 × ⌈6π ÷ 6⌉ + 2 × ⌈8π ÷ 6⌉.
+    await becomes(demo, 'H2', '38');
     // 148.5 in of seam, a staple every 6 in.
-    await becomes(demo, 'H2', '25');
+    await becomes(demo, 'I2', '25');
   });
 
   test('the working of a cut length is read: number, formula, steps, drawing, source, cautions, links', async () => {
@@ -73,6 +74,7 @@ describe('the first working day', () => {
     await working.getByText('Take care').first().waitFor();
     await working.getByRole('button', { name: /^Pieces!C2 Width of S1/ }).click();
     await demo.page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();
+    await working.getByRole('button', { name: /^Show all/ }).click();
     await working.getByRole('button', { name: /^Wrap!C2 Stretch-out of S1/ }).waitFor();
   });
 
@@ -95,7 +97,7 @@ describe('the first working day', () => {
     await demo.cell('G7').click();
     const caution = demo.working.getByText('not the rated R 8.3 at 2.25 in');
     await expect.poll(() => caution.textContent()).toMatch(/R 6\.4/);
-    await expect.poll(() => demo.shows('H7')).toMatch(/^!look: by geometry/);
+    await expect.poll(() => demo.shows('F7')).toMatch(/^!look: by geometry/);
   });
 });
 
@@ -104,11 +106,13 @@ describe('nothing is lost', () => {
     const demo = await openDemo();
     await demo.goTo('Pieces');
     await demo.type('C2', '18');
-    await becomes(demo, 'B12', '57 5/8″');
+    await demo.goTo('Blanks');
+    await becomes(demo, 'B2', '57 5/8″');
     await demo.page.reload();
     await demo.goTo('Pieces');
     await becomes(demo, 'C2', '18″');
-    await becomes(demo, 'B12', '57 5/8″');
+    await demo.goTo('Blanks');
+    await becomes(demo, 'B2', '57 5/8″');
   });
 
   test('what was typed is there after the browser is killed in the middle', async () => {
@@ -153,7 +157,8 @@ describe('files', () => {
     const path = await saved.path();
     await demo.goTo('Pieces');
     await demo.type('C2', '18');
-    await becomes(demo, 'B12', '57 5/8″');
+    await demo.goTo('Blanks');
+    await becomes(demo, 'B2', '57 5/8″');
     await demo.page.getByLabel('Workbook file').setInputFiles({
       name: 'back.stretchout.json',
       mimeType: 'application/json',

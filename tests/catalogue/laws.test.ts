@@ -5,7 +5,7 @@ import { findFunction } from '../../src/catalogue/list.ts';
 import { wordFault } from '../../src/catalogue/wording.ts';
 import { exampleWraps } from '../../src/catalogue/wraps.ts';
 
-const set = { seed: 20261125, numRuns: 200 };
+const set = { numRuns: 200 };
 
 function figureOf(name: string, ...raw: readonly RawArgument[]): number {
   const value = answerOf(name, raw);

@@ -83,3 +83,24 @@ describe('a code table', () => {
     expect(outcome.value.cautions()[0]?.sentence).toMatch(/local code and whoever is licensed there decide/);
   });
 });
+
+describe('a wrap without the size of its roll', () => {
+  const [heading, ...rows] = exampleWraps;
+  const last = heading.length - 2;
+  const noRoll = [heading, ...rows.map((row) => row.map((cell, at) => (at < last ? cell : null)))];
+
+  it('still has a stretch-out', () => {
+    const outcome = findFunction('WRAP.STRETCHOUT')?.call(['round', 16, null, 'R-8 wrap', noRoll]);
+    expect(outcome?.ok && outcome.value.value).toBeCloseTo(Math.PI * 16 + 17, 9);
+  });
+
+  it.each([
+    ['WRAP.PIECES', [174.5, 'R-8 wrap', noRoll], 'roll_width'],
+    ['WRAP.ROLLS', [67.3125, 4, 'R-8 wrap', noRoll], 'roll_length'],
+    ['SEAL.FACING', ['round', 16, null, 174.5, 'R-8 wrap', noRoll], 'roll_width'],
+  ])('makes %s say which cell is blank', (name, raw, column) => {
+    const outcome = findFunction(name)?.call(raw);
+    if (!outcome || outcome.ok) throw new Error(`${name} gave a figure.`);
+    expect(wordFault(outcome.fault)).toMatch(new RegExp(`has nothing in .${column}.*Fill that cell in`));
+  });
+});

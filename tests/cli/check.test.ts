@@ -9,22 +9,22 @@ describe('stretchout check', { timeout }, () => {
   test('prints every check of the demo by sheet, with its cell and what it is called, and the counts', async () => {
     const { exit, out } = await stretchout('check', demo);
     expect(exit).toBe(0);
-    expect(out).toContain('Larkspur Lane, lot 7\nmade from Round trunk, revision 1\n');
-    expect(out).toContain('  holds    H2 Check of S1\n');
-    expect(out).toContain('  look     H7 Check of R1: by geometry, less R is left');
-    expect(out).toMatch(/caution {2}C7 Stretch-out of R1: Look: /);
+    expect(out).toContain('Larkspur Lane, lot 7\nmade from Round trunk, revision 2\n');
+    expect(out).toContain('  holds    F2 Check of S1\n');
+    expect(out).toContain('  look     F7 Check of R1: by geometry, less R is left');
+    expect(out).toMatch(/caution {2}C7, J7: Look: /);
     expect(inOneLine(out)).toContain('caution G7 R left of R1: Look: This cut leaves R 6.42 at 1.51 in');
-    expect(out).toMatch(/\n13 checks: 12 hold, 1 worth a look, 0 stop\.\nCells without a figure: 0\. /);
+    expect(out).toMatch(/\n42 checks: 41 hold, 1 worth a look, 0 stop\.\nCells without a figure: 0\. /);
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
   });
 
   test('tells what a template waits for', async () => {
     const { exit, out } = await stretchout('check', 'sheets/round-trunk.template.stretchout.json');
     expect(exit).toBe(0);
-    expect(out).toContain('Round trunk, a template (revision 1)');
+    expect(out).toContain('Round trunk, a template (revision 2)');
     expect(out).toContain('  fill     A2: What mark goes on this piece');
     expect(out).toContain('To fill in: 6.');
-    expect(out).toContain('1 check: 0 hold, 1 worth a look, 0 stop.');
+    expect(out).toContain('17 checks: 16 hold, 1 worth a look, 0 stop.');
   });
 
   test('fails on a stop: a wrap that is rated below what is needed', async () => {
@@ -33,9 +33,9 @@ describe('stretchout check', { timeout }, () => {
     const { exit, out } = await stretchout('check', fileWith('needs-10.json', data));
     expect(exit).toBe(1);
     expect(inOneLine(out)).toContain(
-      'stop H2 Check of S1: this wrap is rated R 8.3 installed, and R 10 is needed',
+      'stop F2 Check of S1: this wrap is rated R 8.3 installed, and R 10 is needed',
     );
-    expect(inOneLine(out)).toContain('stop B21 Blanks and wraps: a wrap cannot be cut as it stands');
+    expect(inOneLine(out)).toContain('stop B23 Pieces and wraps: a wrap cannot be cut as it stands');
   });
 
   test('fails on a cell without a figure, and says where the trouble began', async () => {
@@ -43,14 +43,14 @@ describe('stretchout check', { timeout }, () => {
     data.workbook.sheets[1].cells.D7.content = 1;
     const { exit, out } = await stretchout('check', fileWith('flat.json', data));
     expect(exit).toBe(1);
-    expect(inOneLine(out)).toContain('fault B17 Blank width of R1: The depth is 1″. It must be 2″ to 120″');
-    expect(out).toContain('  fault    F17 Area of R1: no figure, because of Pieces!B17\n');
-    expect(inOneLine(out)).toContain('stop B21 Blanks and wraps: a blank cannot be cut as it stands');
+    expect(inOneLine(out)).toContain('fault B7 Blank width of R1: The depth is 1″. It must be 2″ to 120″');
+    expect(out).toContain('  fault    I7 Area of R1: no figure, because of Blanks!B7\n');
+    expect(inOneLine(out)).toContain('stop B26 The whole job: the order is without R1');
   });
 
   test('does not trust the values that a file brings along', async () => {
     const data = demoData();
-    data.values.Wrap.H2 = 'stop: made up';
+    data.values.Wrap.F2 = 'stop: made up';
     const { exit, out } = await stretchout('check', fileWith('made-up.json', data));
     expect(exit).toBe(0);
     expect(out).not.toContain('made up');

@@ -24,7 +24,7 @@ describe('stretchout figure', { timeout }, () => {
   test('a cell of a workbook is answered with its own unit, formula and working', async () => {
     const { exit, out } = await stretchout('figure', '=Wrap!D2', '--in', demo);
     expect(exit).toBe(0);
-    expect(out).toContain('Wrap!D2, Cut at of S1\n=IF(A2="","",TAPE.ROUND(C2,fraction,"up"))');
+    expect(out).toContain('Wrap!D2, Cut at of S1\n=IF(J2="","",TAPE.ROUND(C2,fraction,"up"))');
     expect(out).toContain('  67.3125 in\n  on the tape 67 5⁄16″\n');
   });
 
@@ -42,7 +42,7 @@ describe('stretchout figure', { timeout }, () => {
     ['a size outside the limits', '=BLANK.ROUND(1600)', 'It must be 2″ to 120″'],
     ['a division by zero', '=1/0', 'divided by zero'],
     ['half a formula', '=(1+', 'No figure: At the end'],
-    ['a block of cells', '=wraps', 'a block of 9 × 11 cells'],
+    ['a block of cells', '=wraps', 'a block of 9 × 12 cells'],
     ['a name that is not there', '=laps', 'laps'],
     ['a wrap that is not there', '=WRAP.PIECES(100,"R-9 wrap",wraps)', 'R-4 wrap, R-5 wrap'],
   ])('%s has no figure, and says why', async (_, formula, says) => {
@@ -62,7 +62,11 @@ describe('stretchout figure', { timeout }, () => {
     ['a flag without a value', ['=1', '--in'], '--in needs a value after it.'],
     ['a flag that follows a flag', ['=1', '--in', '--sheet', 'Job'], '--in needs a value after it.'],
     ['a flag twice', ['=1', '--in', demo, '--in', demo], '--in stands twice.'],
-    ['a sheet that is not there', ['=1', '--in', demo, '--sheet', 'Loft'], 'Its sheets: Job, Pieces, Wrap'],
+    [
+      'a sheet that is not there',
+      ['=1', '--in', demo, '--sheet', 'Loft'],
+      'Its sheets: Job, Pieces, Taps, Blanks, Wrap',
+    ],
     ['a file that is not there', ['=1', '--in', 'nowhere.json'], 'There is no such file.'],
   ])('%s is not understood', async (_, words, says) => {
     const { exit, out, error } = await stretchout('figure', ...words);

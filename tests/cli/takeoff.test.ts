@@ -8,15 +8,16 @@ describe('stretchout takeoff', { timeout }, () => {
     expect(out).toBe(
       [
         'To order for Larkspur Lane, lot 7',
-        'from Job!A23:C37',
+        'from Job!A25:C49',
         '',
-        '  6  sheets 48 × 120 in                  Sheet metal, 26 ga',
-        '  2  sheets; the gauge stands on Pieces  Sheet metal, other gauge',
-        '  1  rolls of 180 ft                     Joint tape',
-        '  1  rolls of 150 ft                     Facing tape',
-        '  1  boxes of 500                        Screws',
-        '  1  boxes of 5000                       Staples',
-        '  2  rolls 48 in × 50 ft                 R-8 wrap',
+        '  6  sheets 48 × 120 in, each piece on its own  Sheet metal, 26 ga',
+        '  2  sheets 48 × 120 in, each piece on its own  Sheet metal, 24 ga',
+        '  1  rolls of 180 ft                            Joint tape',
+        '  2  rolls of 150 ft                            Facing tape',
+        '  1  boxes of 500                               Screws',
+        '  1  boxes of 5000                              Staples',
+        '  1  caps, of the sizes on Pieces               End caps',
+        '  2  rolls 48 in × 50 ft                        R-8 wrap',
         '',
       ].join('\n'),
     );
@@ -37,10 +38,18 @@ describe('stretchout takeoff', { timeout }, () => {
     expect(out).toContain('7 cells of this workbook say stop. Do not order yet');
   });
 
+  test('names the piece that the order is without', async () => {
+    const data = demoData();
+    delete data.workbook.sheets[1].cells.A2.content;
+    delete data.workbook.sheets[1].cells.E3.content;
+    const { exit, out } = await stretchout('takeoff', fileWith('short.json', data));
+    expect(exit).toBe(1);
+    expect(out).toContain('stop: the order is without an unmarked line, S2,');
+  });
+
   test('says which quantity has no figure', async () => {
     const data = demoData();
-    data.workbook.sheets[4].cells.B34.content = 0;
-    data.workbook.sheets[0].cells.B28.content = { formula: '80/0' };
+    data.workbook.sheets[0].cells.B38.content = { formula: '80/0' };
     const { exit, out } = await stretchout('takeoff', fileWith('no-figure.json', data));
     expect(exit).toBe(1);
     expect(out).toMatch(/no figure +boxes of \d+ +Screws/);

@@ -3,6 +3,17 @@ import { createCalculator } from '../../src/engine/create.ts';
 import { book, edit, faultIn, nameOf, openBook, place, told } from './sheets.ts';
 import { panel, roll, trialFunctions } from './trial-functions.ts';
 
+test('a block with one fixed corner counts its rows and columns like any other', async () => {
+  const calculator = createCalculator({ functions: [] });
+  const changes = await calculator.open({
+    sheets: [
+      { name: 'Pieces', rows: [[1], [2], [3, { formula: 'ROWS(A$1:A3)' }, { formula: 'COLUMNS($A3:C3)' }]] },
+    ],
+    names: {},
+  });
+  expect(changes.map((change) => change.value)).toEqual([3, 3]);
+});
+
 describe('opening a workbook', () => {
   test('gives every formula cell its value, and no other cell', async () => {
     const { first } = await openBook(

@@ -210,7 +210,7 @@ describe('whatever is typed', () => {
         expect(wordFormulaFault(outcome.fault, text)).toMatch(/^[A-Z].*[.!]$/su);
         expect(wordFormulaFault(outcome.fault, text)).not.toMatch(/undefined|null|NaN|\[object/);
       }),
-      { seed: 20263, numRuns: 3000 },
+      { numRuns: 3000 },
     );
   });
 
@@ -222,7 +222,7 @@ describe('whatever is typed', () => {
         const again = parseFormula(text.slice(outcome.value.from, outcome.value.to));
         expect(again.ok && engineText(again.value)).toBe(engineText(outcome.value));
       }),
-      { seed: 20264, numRuns: 2000 },
+      { numRuns: 2000 },
     );
   });
 });

@@ -27,7 +27,7 @@ const known = {
   sheets: ['Pieces', "Cook's sheet"],
 };
 
-const laws = { seed: 20261, numRuns: 400 } as const;
+const laws = { numRuns: 400 } as const;
 
 function parsed(text: string): Expression {
   const outcome = parseFormula(text);
@@ -244,9 +244,11 @@ describe('the built-in functions on offer', () => {
           if (!checked.ok) return;
           engine.setCellContents(trial, [[`=${engineText(checked.value)}`]]);
           expect(engine.getCellType(trial), text).toBe('FORMULA');
+          // A block shows as nothing where it stands alone; so does an argument left out, as IF(1,) hands it on.
+          if (/[(,][,)]/.test(text)) return;
           expect(engine.getCellValueDetailedType(trial), text).not.toBe(CellValueDetailedType.EMPTY);
         }),
-        { seed: 20262, numRuns: 2000 },
+        { numRuns: 2000 },
       );
     },
     patience,

@@ -64,7 +64,7 @@ describe('a name for cells', () => {
             engine.removeNamedExpression(name);
           },
         ),
-        { seed: 20269, numRuns: 600 },
+        { numRuns: 600 },
       );
     },
     patience,

@@ -97,7 +97,7 @@ function leastBy(
   });
   if (outcome.ok) return outcome.value;
   if (outcome.fault.code !== 'past_the_table') throw new Error(outcome.fault.code);
-  return { thickness: 'no value: SMACNA standard applies', gauge: null };
+  return { thickness: 'no value: the duct standard applies', gauge: null };
 }
 
 const lightestGauge: Proof = (_, { inputs }) =>

@@ -9,10 +9,15 @@ describe('what a figure rests on is told by its status', () => {
     ['computed here; inputs from memory, not verified', 'from memory'],
     ['exact formula, worked here', 'exact'],
     ['run here', 'exact'],
+    ['read in a third-party copy of the standard', 'quoted'],
     ['common practice, no source', 'common practice'],
   ])('%s', (status, kind) => {
     expect(kindOf(status)).toBe(kind);
   });
+});
+
+it('words that say nothing of it are not taken for a published figure', () => {
+  expect(() => kindOf('as the row above')).toThrow('does not say what the figure rests on');
 });
 
 it('rows are counted by their file, and other tests are not', () => {

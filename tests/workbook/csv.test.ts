@@ -17,7 +17,7 @@ describe('comma-separated text', () => {
       fc.property(rows, (written) => {
         expect(readCsv(writeCsv(written), ',')).toEqual(written);
       }),
-      { numRuns: 3000, seed: 4180 },
+      { numRuns: 3000 },
     );
   });
 
@@ -76,7 +76,7 @@ describe('a text that another program would run', () => {
           expect(/^[=+\-@]/.test(unarmed(text)) && Number.isNaN(Number(unarmed(text)))).toBe(false);
         },
       ),
-      { numRuns: 2000, seed: 1236 },
+      { numRuns: 2000 },
     );
   });
 });

@@ -74,3 +74,18 @@ test('a cell is called by its heading and the name of its row', () => {
   expect(labelOf(pieces, { row: 2, column: 1 })).toBe('Diameter of S2 trunk');
   expect(labelOf(pieces, { row: 5, column: 1 })).toBe('');
 });
+
+test('an answer picked from a few names no row', () => {
+  const [sheet] = sampleWorkbook().sheets;
+  if (!sheet) throw new Error('The sample has sheets.');
+  const shape = { asks: 'Which shape?', choices: ['round', 'rectangular'] };
+  const rows = [
+    [null, null, { content: 'Width', role: 'heading' }],
+    [
+      { content: null, role: 'given', question: { asks: 'Which mark?', mayBeBlank: true } },
+      { content: 'round', role: 'given', question: shape },
+      { content: 16, role: 'given' },
+    ],
+  ] as const;
+  expect(labelOf({ ...sheet, rows }, { row: 1, column: 2 })).toBe('Width');
+});

@@ -1,11 +1,16 @@
 import { cornerRules } from '../../../src/trade/wrap/geometry.ts';
-import type { Cell, Question } from '../../../src/workbook/document.ts';
-import { count, feet, given, heading, inches, share, words } from '../cells.ts';
+import type { Question } from '../../../src/workbook/document.ts';
+import { check, count, feet, figured, given, heading, inches, share, words } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
+import { allBlank, missing, wrapCount } from './piece-rows.ts';
 
 const thisShop = 'this shop (invented)';
 const practice = 'common practice, no source';
 const memory = 'from memory, not verified';
+
+const seamTypes = ['snap or button lock', 'other lock or weld'] as const;
+/** Code of 2015 quoted in a code forum; quoted by a secondary source. */
+const seamSource = 'code, quoted: seals the first';
 
 const seam = { least: 0, most: 6, why: 'no seam or joint of shop duct takes more than a few inches' };
 const aWaste = { least: 0, most: 1, why: 'more waste than stock is a slip of the percent sign' };
@@ -16,13 +21,14 @@ export const allowances: Form = form({
   id: 'allowances',
   name: 'Allowances',
   says: 'What this shop allows. Change a number here and every cut of this job follows; other jobs keep their own.',
-  widths: [19, 9, 29, 8, 7, 9, 9, 10, 13, 8, 9],
+  widths: [20, 14, 28, 20, 9, 8, 11, 11, 12, 16, 10, 11, 22],
   lines: [
     line(
       ...[
         'Wrap',
         'Thickness',
         'Source',
+        'Line',
         'Installed',
         'Label R',
         'Installed R',
@@ -31,9 +37,10 @@ export const allowances: Form = form({
         'Shop rectangular',
         'Roll width',
         'Roll length',
+        'Can be worked out by',
       ].map(heading),
     ),
-    wrapLine('R-4 wrap', {
+    wrapLine(2, 'R-4 wrap', {
       thickness: 1.5,
       installed: 1.125,
       labelR: 5.1,
@@ -41,7 +48,7 @@ export const allowances: Form = form({
       shop: [10, 8.5, 8],
       rollLength: 100,
     }),
-    wrapLine('R-5 wrap', {
+    wrapLine(3, 'R-5 wrap', {
       thickness: 2,
       installed: 1.5,
       labelR: 6.8,
@@ -49,7 +56,7 @@ export const allowances: Form = form({
       shop: [12.5, 10.5, 10],
       rollLength: 75,
     }),
-    wrapLine('R-6 wrap', {
+    wrapLine(4, 'R-6 wrap', {
       thickness: 2.2,
       installed: 1.625,
       labelR: 7.4,
@@ -57,7 +64,7 @@ export const allowances: Form = form({
       shop: [13.5, 11.5, 11],
       rollLength: 75,
     }),
-    wrapLine('R-8 wrap', {
+    wrapLine(5, 'R-8 wrap', {
       thickness: 3,
       installed: 2.25,
       labelR: 10,
@@ -65,7 +72,7 @@ export const allowances: Form = form({
       shop: [17.5, 15, 15],
       rollLength: 50,
     }),
-    wrapLine('R-11 wrap', {
+    wrapLine(6, 'R-11 wrap', {
       thickness: 4,
       installed: 3,
       labelR: 13.25,
@@ -73,11 +80,11 @@ export const allowances: Form = form({
       shop: null,
       rollLength: 50,
     }),
-    wrapLine(null),
-    wrapLine(null),
-    wrapLine(null),
+    wrapLine(7, null),
+    wrapLine(8, null),
+    wrapLine(9, null),
     emptyLine,
-    line(heading('Allowance'), heading('This shop'), heading('Where it comes from')),
+    line(heading('Allowance'), null, heading('Where it comes from'), heading('Check')),
     length(
       'lap',
       'Lap of the wrap',
@@ -85,6 +92,7 @@ export const allowances: Form = form({
       'What does the facing lap over itself at the long seam?',
       { least: 0, most: 12, why: 'a lap takes a few inches of wrap' },
       'published stretch-out tables: 2 in',
+      { least: 1, says: 'a lap under 1 in cannot be stapled (common practice)' },
     ),
     namedLine(
       'corners',
@@ -107,6 +115,19 @@ export const allowances: Form = form({
       { least: 0, most: 12, why: 'a flange is a few inches wide' },
       'data sheet, inferred: none',
     ),
+    allowance(
+      'r_short',
+      'R that may be missing',
+      {
+        asks: 'How far may the R that is left lie under the R that is needed? 0 for not at all.',
+        least: 0,
+        most: 1,
+        why: 'more than 1 is another wrap',
+        usual: 0,
+      },
+      { content: 0, unit: 'r', format: { type: 'decimal', places: 2 } },
+      'rule of this shop: nothing',
+    ),
     percent('wrap_waste', 'Waste of wrap', 0.05, practice),
     counted(
       'fraction',
@@ -122,7 +143,7 @@ export const allowances: Form = form({
       46,
       'How long is a section at most, joint to joint?',
       { least: 6, most: 240, why: 'no section is made shorter than 6 in or longer than 20 ft' },
-      'this shop: 48 in sheet less the joints',
+      '48 in sheet less the joints',
     ),
     length(
       'sheet_width',
@@ -147,6 +168,7 @@ export const allowances: Form = form({
       'How much does the lengthwise seam take in all, both edges together?',
       seam,
       'textbook of 1921: grooved, 1 in',
+      { least: 0.25, says: 'without metal for it, a seam can only be butt-welded' },
     ),
     namedLine(
       'measured',
@@ -161,6 +183,14 @@ export const allowances: Form = form({
       ),
       words(practice),
     ),
+    chosen(
+      'round_seam',
+      'Kind of round seam',
+      'other lock or weld',
+      'Which kind is the long seam of a round pipe?',
+      seamTypes,
+      seamSource,
+    ),
     length(
       'round_joint',
       'Crimp of a round pipe',
@@ -168,6 +198,7 @@ export const allowances: Form = form({
       'How much does the crimped end of each section take?',
       seam,
       'older code, quoted: 1 1/2 in',
+      { least: 1, says: 'a joint that laps under 1 in holds few screws (common practice)' },
     ),
     namedLine(
       'made',
@@ -182,6 +213,14 @@ export const allowances: Form = form({
       ),
       words(practice),
     ),
+    chosen(
+      'square_seam',
+      'Kind of rectangular seam',
+      'other lock or weld',
+      'Which kind are the long seams of a rectangular duct?',
+      seamTypes,
+      seamSource,
+    ),
     length(
       'pocket',
       'Pocket of the seam',
@@ -189,6 +228,7 @@ export const allowances: Form = form({
       'How much does the pocket, the female half of the seam, take?',
       { ...seam, most: 3 },
       practice,
+      { least: 0.5, says: 'a pocket under 1/2 in does not hold its flange (common practice)' },
     ),
     length(
       'flange',
@@ -197,6 +237,7 @@ export const allowances: Form = form({
       'How much does the flange, the male half of the seam, take?',
       { ...seam, most: 3 },
       'how-to on the lock: 1/4 in',
+      { least: 0.125, says: 'a flange under 1/8 in does not stay in its pocket (common practice)' },
     ),
     length(
       'joint_allowance',
@@ -205,6 +246,7 @@ export const allowances: Form = form({
       'How much is turned back at each end of a rectangular section?',
       seam,
       'trade-school study cards: 1/2 in',
+      { least: 0.25, says: 'without metal turned back, a drive has nothing to hold (common practice)' },
     ),
     counted(
       'end_joints',
@@ -213,6 +255,48 @@ export const allowances: Form = form({
       'How many joints does a piece have besides those between its own sections?',
       { least: 0, most: 2, why: 'a piece has two ends' },
       thisShop,
+    ),
+    chosen(
+      'sealed_with',
+      'Metal is sealed with',
+      'joint tape',
+      'What closes the joints, seams and taps of the metal?',
+      ['joint tape', 'mastic'],
+      thisShop,
+    ),
+    length(
+      'mastic_band',
+      'Mastic, band',
+      2,
+      'How wide is the band of mastic over a joint?',
+      { least: 0.5, most: 12, why: 'a band under 1/2 in does not hold, and over a foot is a coating' },
+      'sealant sheets: 2 in',
+    ),
+    allowance(
+      'mastic_film',
+      'Mastic, wet film',
+      {
+        asks: 'How thick is the mastic when it is wet? 1/16 in is about 62 mil.',
+        least: 5,
+        most: 250,
+        why: 'thinner does not close a joint, and thicker than 1/4 in runs',
+        usual: 32,
+      },
+      { content: 32, unit: 'mil' },
+      'sealant sheets: 20 and 32 mil',
+    ),
+    allowance(
+      'mastic_pail',
+      'Mastic in a pail',
+      {
+        asks: 'How much mastic is in one pail?',
+        least: 0.05,
+        most: 60,
+        why: 'mastic is sold from tubs to drums',
+        usual: 1,
+      },
+      { content: 1, unit: 'gal' },
+      practice,
     ),
     namedLine(
       'tape_roll',
@@ -235,6 +319,32 @@ export const allowances: Form = form({
       { least: 0, most: 2, why: 'a piece has two ends' },
       thisShop,
     ),
+    counted(
+      'tap_rings',
+      'Rings of facing tape at a tap',
+      1,
+      'How often does facing tape go round a branch where its wrap meets the trunk?',
+      { least: 0, most: 3, why: 'one ring closes it, and more than three is a slip' },
+      practice,
+      { least: 1, says: 'an open ring lets the wrap get wet; close the facing at every tap' },
+    ),
+    counted(
+      'tap_joints',
+      'Screwed rings at a tap',
+      2,
+      'How many rings of screws does a tap get: one at the trunk, one at its first joint?',
+      { least: 0, most: 2, why: 'a tap has two seams' },
+      practice,
+      { least: 1, says: 'a tap without screws is held by nothing but its seal' },
+    ),
+    length(
+      'tap_screw_spacing',
+      'Screws at a tap, at most apart',
+      6,
+      'How far apart may screws be round a tap?',
+      { least: 1, most: 36, why: 'over 3 ft apart they hold nothing' },
+      practice,
+    ),
     length(
       'screw_spacing',
       'Screws, at most apart',
@@ -253,9 +363,31 @@ export const allowances: Form = form({
       'maker guide specification: 6 in',
     ),
     counted('staple_box', 'Staples in a box', 5000, 'How many staples are in a box?', aBox, thisShop),
+    length(
+      'pins_from',
+      'Pins from this width',
+      24,
+      'From which width of the underside does wrap get pins?',
+      { least: 2, most: 120, why: 'it is a width of duct' },
+      'maker guide specification: 24 in',
+    ),
+    length(
+      'pin_spacing',
+      'Pins, at most apart',
+      18,
+      'How far apart may pins be, either way?',
+      { least: 3, most: 36, why: 'closer they tear the facing, and further apart the wrap sags' },
+      'maker guide specification: 18 in',
+    ),
+    counted('pin_box', 'Pins in a box', 500, 'How many pins with clips are in a box?', aBox, thisShop),
     percent('fastener_waste', 'Waste of fasteners', 0.05, thisShop),
   ],
-  blocks: { wraps: 'A1:K9', wrap_names: 'A1:A9', wrap_ratings: 'F1:F9' },
+  blocks: {
+    wraps: `A1:L${wrapCount + 1}`,
+    wrap_names: `A1:A${wrapCount + 1}`,
+    wrap_lines: `D1:D${wrapCount + 1}`,
+    wrap_ratings: `G1:G${wrapCount + 1}`,
+  },
 });
 
 interface PublishedWrap {
@@ -269,7 +401,7 @@ interface PublishedWrap {
 
 /** Thicknesses and R from the published data sheet of 0.75 lb/cu ft duct wrap; names and shop figures are invented.
  *  Without a wrap: a line for one that the shop tries. */
-function wrapLine(name: string | null, figures?: PublishedWrap): Line {
+function wrapLine(row: number, name: string | null, figures?: PublishedWrap): Line {
   const open = name === null ? { mayBeBlank: true } : {};
   const [round = null, square = null, rectangular = null] = figures?.shop ?? [];
   const shop = (shape: string, content: number | null) =>
@@ -311,6 +443,7 @@ function wrapLine(name: string | null, figures?: PublishedWrap): Line {
           : {}),
       },
     ),
+    check(lineCheck(row)),
     thick('At what thickness on the duct is its installed R given?', 0.1, figures?.installed ?? null),
     r('What R has it out of the package?', figures?.labelR ?? null),
     r('What R has it at the installed thickness?', figures?.installedR ?? null),
@@ -331,10 +464,45 @@ function wrapLine(name: string | null, figures?: PublishedWrap): Line {
       { asks: 'How long is the roll?', least: 1, most: 1000, why: 'rolls are 1 to 1,000 ft long', ...open },
       { content: figures?.rollLength ?? null, ...feet },
     ),
+    figured(waysOf(row)),
   );
 }
 
+/** A wrap without a name, or with a gap in its line, is no wrap for any piece yet. */
+function lineCheck(row: number): string {
+  const needed = [
+    ['B', 'thickness'],
+    ['E', 'installed'],
+    ['F', 'label R'],
+    ['G', 'installed R'],
+    ['K', 'roll width'],
+    ['L', 'roll length'],
+  ] as const;
+  const absent = missing(
+    [`A${row}=""`, 'name'],
+    ...needed.map(([column, name]) => [`${column}${row}=""`, name] as const),
+  );
+  const untouched = allBlank(row, ['A', 'B', 'E', 'F', 'G', 'H', 'I', 'J', 'K', 'L']);
+  return (
+    `IF(${untouched},"",IF(${absent}<>"","look: no piece can get this wrap; still to fill in: "&${absent},` +
+    `IF(COUNTIF(A2:A${wrapCount + 1},A${row})>1,"look: no piece can get this wrap; another line has its name",` +
+    `IF(OR(E${row}>B${row},G${row}>F${row}),"look: no piece can get this wrap; installed it must be thinner and its R lower","holds"))))`
+  );
+}
+
+/** The published table and the shop's own figures do not reach every wrap; geometry does. */
+function waysOf(row: number): string {
+  const isPublished = `ISERROR(WRAP.STRETCHOUT("round",12,,A${row},wraps,"published"))`;
+  return `IF(D${row}<>"holds","",TEXTJOIN(", ",TRUE,IF(${isPublished},"","published"),"geometry",IF(H${row}="","","shop")))`;
+}
+
 type Asked = Omit<Question, 'asks' | 'usual'>;
+
+/** Below `least` the number is allowed, and its check says what is odd about it. */
+interface Doubt {
+  readonly least: number;
+  readonly says: string;
+}
 
 function length(
   name: string,
@@ -343,8 +511,9 @@ function length(
   asks: string,
   limits: Asked,
   source: string,
+  doubt?: Doubt,
 ): Line {
-  return allowance(name, label, { asks, ...limits, usual: content }, { content, ...inches }, source);
+  return allowance(name, label, { asks, ...limits, usual: content }, { content, ...inches }, source, doubt);
 }
 
 function counted(
@@ -354,13 +523,28 @@ function counted(
   asks: string,
   limits: Asked,
   source: string,
+  doubt?: Doubt,
 ): Line {
-  return allowance(name, label, { asks, ...limits, usual: content }, { content, ...count }, source);
+  return allowance(name, label, { asks, ...limits, usual: content }, { content, ...count }, source, doubt);
 }
 
 function percent(name: string, label: string, content: number, source: string): Line {
   const asks = 'What share is added for laps, ends and drop?';
-  return allowance(name, label, { asks, ...aWaste, usual: content }, { content, ...share }, source);
+  return allowance(name, label, { asks, ...aWaste, usual: content }, { content, ...share }, source, {
+    least: 0.01,
+    says: 'nothing is left for laps, ends and drop',
+  });
+}
+
+function chosen(
+  name: string,
+  label: string,
+  content: string,
+  asks: string,
+  choices: readonly string[],
+  source: string,
+): Line {
+  return allowance(name, label, { asks, choices, usual: content }, { content }, source);
 }
 
 function allowance(
@@ -369,6 +553,8 @@ function allowance(
   question: Question,
   more: Parameters<typeof given>[1],
   source: string,
+  doubt?: Doubt,
 ): Line {
-  return namedLine(name, words(label) satisfies Cell, given(question, more), words(source));
+  const checked = doubt ? [check(`IF(${name}<${doubt.least},"look: ${doubt.says}","holds")`)] : [];
+  return namedLine(name, words(label), given(question, more), words(source), ...checked);
 }

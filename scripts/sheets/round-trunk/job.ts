@@ -1,3 +1,4 @@
+import { leastTables } from '../../../src/trade/gauge/least.ts';
 import { stretchOutMethods } from '../../../src/trade/wrap/stretch-out.ts';
 import {
   check,
@@ -7,15 +8,17 @@ import {
   gauge,
   given,
   heading,
+  inchesOfWater,
   pounds,
   resistance,
   squareFeet,
   words,
 } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
-import { measured } from './piece-rows.ts';
-import { notFinished } from './pieces.ts';
-import { lessByGeometry } from './wrap.ts';
+import { gaugeRows, sheetsByGauge } from './blanks.ts';
+import { besidePieces, firstOf, totalRow } from './piece-rows.ts';
+import { pastTheTable, veryShort } from './pieces.ts';
+import { byGeometryInstead, lessByGeometry, wrapOrderRows } from './wrap.ts';
 
 const cautions = [
   'Edges cut: wear cut-resistant gloves, sleeves.',
@@ -25,11 +28,34 @@ const cautions = [
   'Local code and licensed practice have the say.',
 ] as const;
 
-const looks = `COUNTIF(Wrap!H2:H9,"${lessByGeometry}")`;
+const wrapped = { style: { wraps: true } } as const;
 
-/** Sheets for the lines with a gauge of their own, and for those of them that name the gauge of the job. */
-const ownGauge = 'SUMIF(Pieces!F2:F9,">0",Pieces!H12:H19)';
-const jobGaugeOfItsOwn = 'SUMIF(Pieces!F2:F9,job_gauge,Pieces!H12:H19)';
+const saysOneOf = (cells: string, sentences: readonly string[]) =>
+  sentences.map((sentence) => `COUNTIF(${cells},"${sentence}")`).join('+');
+
+const lineChecks = `Pieces!${besidePieces('H')}`;
+const wrapChecks = `Wrap!${besidePieces('F')}`;
+/** Pieces whose line is finished: each of them has a gauge. */
+const pieceTotal = `COUNT(Blanks!${besidePieces('G')})`;
+const piecesMet = saysOneOf(lineChecks, ['holds', veryShort, pastTheTable]);
+const wrapLooks = saysOneOf(wrapChecks, [lessByGeometry, byGeometryInstead]);
+const wrapsMet = saysOneOf(wrapChecks, ['holds', lessByGeometry, byGeometryInstead]);
+const nothingMeasured = `TEXTJOIN("",TRUE,${lineChecks})=""`;
+
+/** Pieces and taps that are not counted stop the order below; these stop the work. */
+const mayBeCut = firstOf(
+  [nothingMeasured, '"look: no piece is measured yet"'],
+  [`${piecesMet}<${pieceTotal}`, '"stop: a piece cannot be made as it stands; see Pieces"'],
+  [`${wrapsMet}<${pieceTotal}`, '"stop: a wrap cannot be cut as it stands; see Wrap"'],
+);
+
+/** A number that is short of a piece would be ordered unseen, so the order names what it is without. */
+const notCounted = `TEXTJOIN(", ",TRUE,Blanks!${besidePieces('K')},Taps!${besidePieces('I')})`;
+const isWhole = firstOf(
+  [nothingMeasured, '""'],
+  [`${notCounted}<>""`, `"stop: the order is without "&${notCounted}&"; their checks say why"`],
+  [`SUM(Blanks!${sheetsByGauge})<Blanks!H${totalRow}`, '"stop: the order has no room for so many gauges"'],
+);
 
 const caution = (index: number) => words(cautions[index] ?? '');
 
@@ -37,7 +63,7 @@ export const job: Form = form({
   id: 'job',
   name: 'Job',
   says: 'Say what the job is; read here what it takes, what to watch and what to buy.',
-  widths: [23, 19, 37],
+  widths: [20, 21, 36],
   lines: [
     line(heading('This job'), null, heading('Before you cut')),
     line(words('Job'), given({ asks: 'What is this job called, such as the street and lot?' }), caution(0)),
@@ -103,52 +129,80 @@ export const job: Form = form({
       ),
       words('published, geometry or shop'),
     ),
+    namedLine(
+      'static_pressure',
+      words('Static pressure'),
+      given(
+        {
+          asks: 'Which static pressure is the duct made for?',
+          least: 0.01,
+          most: 10,
+          why: 'duct is made for at most 10 in. w.g.',
+          usual: 1,
+        },
+        { content: 1, ...inchesOfWater },
+      ),
+      words('decides the least gauge, and long seams'),
+    ),
+    namedLine(
+      'gauge_table',
+      words('Least gauge by'),
+      given(
+        {
+          asks: 'Which table of least gauges is law here? Ask the local code.',
+          choices: [...leastTables, 'not checked'],
+          usual: 'dwelling code',
+        },
+        { content: 'dwelling code' },
+      ),
+      words(leastTables.join(', '), wrapped),
+    ),
     emptyLine,
     line(heading('How it stands')),
+    line(words('Pieces'), figured(pieceTotal, count), words('runs of duct, each on its own line')),
+    line(words('Duct in all'), figured(`SUM(Pieces!${besidePieces('E')})`, feetAndInches)),
     line(
-      words('Pieces'),
-      figured('COUNTA(Pieces!A2:A9)', count),
-      words('runs of duct, each on its own line'),
+      words('Sheet metal'),
+      figured(`Blanks!I${totalRow}`, squareFeet),
+      words('blanks as cut, without waste'),
     ),
-    line(words('Duct in all'), figured('SUM(Pieces!E2:E9)', feetAndInches)),
-    line(words('Sheet metal'), figured('Pieces!F20', squareFeet), words('blanks as cut, without waste')),
-    line(words('Weight of the metal'), figured('Pieces!G20', pounds)),
+    line(words('Weight of the metal'), figured(`Blanks!J${totalRow}`, pounds)),
     line(
       words('R left, the least'),
-      figured('IF(COUNT(Wrap!G2:G9)=0,"",MIN(Wrap!G2:G9))', resistance),
+      figured(`IF(COUNT(Wrap!${besidePieces('G')})=0,"",MIN(Wrap!${besidePieces('G')}))`, resistance),
       words('by geometry, of all wrapped pieces'),
     ),
-    line(words('Worth a look'), figured(looks, count), words('wraps to look at before they are cut')),
-    line(
-      words('Blanks and wraps'),
-      check(
-        `IF(OR(COUNTIF(Pieces!I12:I19,"holds")<B15,COUNTIF(Pieces!I12:I19,"${notFinished}")>0),` +
-          '"stop: a blank cannot be cut as it stands; see Pieces",' +
-          'IF(COUNTIF(Wrap!H2:H9,"holds")+B20<B15,"stop: a wrap cannot be cut as it stands; see Wrap",' +
-          'IF(B15=0,"look: no piece is measured yet","holds")))',
-      ),
-      words('do not cut while this says stop'),
-    ),
+    line(words('Worth a look'), figured(wrapLooks, count), words('wraps to look at before they are cut')),
+    line(words('Pieces and wraps'), check(mayBeCut), words('do not cut while this says stop')),
     emptyLine,
-    line(heading('To order'), heading('How many'), heading('Of what')),
-    line(
-      figured('"Sheet metal, "&job_gauge&" ga"'),
-      figured(`Pieces!H20-${ownGauge}+${jobGaugeOfItsOwn}`, count),
-      figured('"sheets "&sheet_width&" × "&sheet_length&" in"'),
-    ),
-    line(
-      figured(`IF(${ownGauge}-${jobGaugeOfItsOwn}=0,"","Sheet metal, other gauge")`),
-      figured(`IF(${ownGauge}-${jobGaugeOfItsOwn}=0,"",${ownGauge}-${jobGaugeOfItsOwn})`, count),
-      figured(`IF(${ownGauge}-${jobGaugeOfItsOwn}=0,"","sheets; the gauge stands on Pieces")`),
-    ),
-    line(words('Joint tape'), figured('joint_tape_rolls', count), figured('"rolls of "&tape_roll&" ft"')),
-    line(words('Facing tape'), figured('facing_tape_rolls', count), figured('"rolls of "&facing_roll&" ft"')),
-    line(words('Screws'), figured('screw_boxes', count), figured('"boxes of "&screw_box')),
-    line(words('Staples'), figured('staple_boxes', count), figured('"boxes of "&staple_box')),
-    ...measured.map((row, index) => wrapOrderLine(row, index + 12)),
+    line(heading('To order'), null, heading('Unit')),
+    line(words('The whole job'), check(isWhole), words('do not order while this says stop')),
+    ...gaugeRows.map(sheetOrderLine),
+    orderLine('Joint tape', 'joint_tape_rolls', '"rolls of "&tape_roll&" ft"'),
+    orderLine('Mastic', 'mastic_pails', '"pails of "&mastic_pail&" gal"'),
+    orderLine('Facing tape', 'facing_tape_rolls', '"rolls of "&facing_roll&" ft"'),
+    orderLine('Screws', 'screw_boxes', '"boxes of "&screw_box'),
+    orderLine('Staples', 'staple_boxes', '"boxes of "&staple_box'),
+    orderLine('Pins with clips', 'pin_boxes', '"boxes of "&pin_box'),
+    orderLine('End caps', 'end_caps', '"caps, of the sizes on Pieces"'),
+    ...wrapOrderRows.map((row, index) => wrapOrderLine(index + 2, row)),
   ],
-  blocks: { order: 'A23:C37' },
+  blocks: { order: `A25:C${26 + gaugeRows.length + 7 + wrapOrderRows.length}` },
 });
+
+function orderLine(item: string, name: string, unit: string): Line {
+  return line(words(item), figured(name, count), figured(unit));
+}
+
+/** Blank where the job has no further gauge. */
+function sheetOrderLine(row: number): Line {
+  const unless = (formula: string) => `IF(Blanks!B${row}="","",${formula})`;
+  return line(
+    figured(unless(`"Sheet metal, "&Blanks!B${row}&" ga"`)),
+    figured(unless(`Blanks!C${row}`), count),
+    figured(unless('"sheets "&sheet_width&" × "&sheet_length&" in, each piece on its own"'), wrapped),
+  );
+}
 
 /** Blank where the job has none of that wrap, so that only what is needed stands on the order. */
 function wrapOrderLine(wrapRow: number, rollRow: number): Line {
@@ -156,6 +210,6 @@ function wrapOrderLine(wrapRow: number, rollRow: number): Line {
   return line(
     figured(unless(`Wrap!A${rollRow}`)),
     figured(unless(`Wrap!B${rollRow}`), count),
-    figured(unless(`"rolls "&Allowances!J${wrapRow}&" in × "&Allowances!K${wrapRow}&" ft"`)),
+    figured(unless(`"rolls "&Allowances!K${wrapRow}&" in × "&Allowances!L${wrapRow}&" ft"`)),
   );
 }

@@ -1,18 +1,32 @@
 import type { Cell } from '../../../src/workbook/document.ts';
-import { count, figured, heading, wholeFeet, words } from '../cells.ts';
+import { count, figured, gallons, heading, wholeFeet, words } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
-import { blanks, ifPiece, measured } from './piece-rows.ts';
+import { besidePieces, ifPiece, pieceRows, totalRow } from './piece-rows.ts';
+
+const firstOrderRow = totalRow + 3;
+const toSeal = `(D${totalRow}+E${totalRow}+F${totalRow})`;
 
 export const sealAndFasten: Form = form({
   id: 'seal',
   name: 'Seal and fasten',
   says: 'Seal every metal joint and both seams of every tap before the wrap goes on; nothing is to be filled in here.',
-  widths: [10, 7, 7, 9, 9, 9, 7, 6],
+  widths: [10, 8, 6, 9, 10, 8, 8, 7, 7, 6],
   lines: [
     line(
-      ...['Piece', 'Sections', 'Joints', 'At joints', 'At taps', 'Facing', 'Screws', 'Staples'].map(heading),
+      ...[
+        'Piece',
+        'Sections',
+        'Joints',
+        'At joints',
+        'Long seams',
+        'At taps',
+        'Facing',
+        'Screws',
+        'Staples',
+        'Pins',
+      ].map(heading),
     ),
-    ...measured.map((row, index) => pieceLine(row, blanks[index] ?? 0)),
+    ...pieceRows.map(pieceLine),
     line(
       words('Total'),
       total('B', count),
@@ -20,52 +34,93 @@ export const sealAndFasten: Form = form({
       total('D', wholeFeet),
       total('E', wholeFeet),
       total('F', wholeFeet),
-      total('G', count),
+      total('G', wholeFeet),
       total('H', count),
+      total('I', count),
+      total('J', count),
     ),
     emptyLine,
-    line(...['To buy', 'Order', 'Of', 'Needed'].map(heading)),
-    orderLine('joint_tape_rolls', 'Joint tape', rolls('D13', 'tape_roll'), figured('D10+E10', wholeFeet)),
-    orderLine('facing_tape_rolls', 'Facing tape', rolls('D14', 'facing_roll'), figured('F10', wholeFeet)),
-    orderLine('screw_boxes', 'Screws', boxes('D15', 'screw_box'), figured('G10', count)),
-    orderLine('staple_boxes', 'Staples', boxes('D16', 'staple_box'), figured('H10', count)),
+    line(...['To buy', 'Order', 'Unit', 'Needed'].map(heading)),
+    orderLine(
+      'joint_tape_rolls',
+      'Joint tape',
+      ifWith('joint tape', rolls('tape_roll')),
+      'rolls',
+      figured(ifWith('joint tape', toSeal), wholeFeet),
+    ),
+    orderLine(
+      'mastic_pails',
+      'Mastic',
+      ifWith('mastic', `SEAL.PAILS(D${firstOrderRow + 1},mastic_pail)`),
+      'pails',
+      figured(ifWith('mastic', `SEAL.MASTIC(${toSeal},mastic_band,mastic_film,tape_waste)`), gallons),
+    ),
+    orderLine(
+      'facing_tape_rolls',
+      'Facing tape',
+      rolls('facing_roll', 2),
+      'rolls',
+      figured(`G${totalRow}`, wholeFeet),
+    ),
+    orderLine('screw_boxes', 'Screws', boxes('screw_box', 3), 'boxes', figured(`H${totalRow}`, count)),
+    orderLine('staple_boxes', 'Staples', boxes('staple_box', 4), 'boxes', figured(`I${totalRow}`, count)),
+    orderLine('pin_boxes', 'Pins, clips', boxes('pin_box', 5), 'boxes', figured(`J${totalRow}`, count)),
+    orderLine(
+      'end_caps',
+      'End caps',
+      `D${firstOrderRow + 6}`,
+      'caps',
+      figured(`SUM(Pieces!${besidePieces('G')})`, count),
+    ),
   ],
 });
 
-function pieceLine(row: number, blankRow: number): Line {
-  const duct = `Pieces!B${row},Pieces!C${row},Pieces!D${row}`;
+function pieceLine(row: number): Line {
+  const [shape, width, length] = ['B', 'C', 'E'].map((column) => `Pieces!${column}${row}`);
+  const duct = `${shape},${width},Pieces!D${row}`;
   const unless = (formula: string) => ifPiece(`A${row}`, formula);
-  const tap = (trunk: string) => `SEAL.TAP("round",Pieces!H${row},,${trunk},Pieces!G${row})`;
-  const taps = `IF(Pieces!G${row}=0,0,IF(Pieces!B${row}="round",${tap(`Pieces!C${row}`)},${tap('')}))`;
+  const seamType = `IF(${shape}="round",round_seam,square_seam)`;
+  const isSealed = `OR(${seamType}="snap or button lock",static_pressure>=2)`;
   return line(
-    figured(`Pieces!A${blankRow}`),
-    figured(unless(`Pieces!C${blankRow}`), count),
-    figured(unless(`B${row}-1+end_joints`), count),
-    figured(unless(`SEAL.JOINT(${duct},C${row})`), wholeFeet),
-    figured(unless(taps), wholeFeet),
-    figured(unless(`SEAL.FACING(${duct},Pieces!E${row},Wrap!B${row},wraps,facing_ends)`), wholeFeet),
-    figured(unless(`SEAL.SCREWS(${duct},screw_spacing,C${row})`), count),
-    figured(unless(`SEAL.STAPLES(Pieces!E${row},staple_spacing)`), count),
+    figured(`Blanks!A${row}`),
+    figured(unless(`Blanks!C${row}`), count),
+    figured(unless(`B${row}-1+end_joints+Pieces!G${row}`), count),
+    figured(unless(`IF(C${row}=0,0,SEAL.JOINT(${duct},C${row}))`), wholeFeet),
+    figured(unless(`IF(${isSealed},${length}*Blanks!D${row}/Blanks!C${row},0)`), wholeFeet),
+    figured(unless(`SUMIF(tapped,A${row},tap_seams)`), wholeFeet),
+    figured(
+      unless(
+        `IF(Wrap!D${row}="","",SEAL.FACING(${duct},${length},Wrap!B${row},wraps,facing_ends)+SUMIF(tapped,A${row},tap_facing))`,
+      ),
+      wholeFeet,
+    ),
+    figured(
+      unless(`IF(C${row}=0,0,SEAL.SCREWS(${duct},screw_spacing,C${row}))+SUMIF(tapped,A${row},tap_screws)`),
+      count,
+    ),
+    figured(unless(`SEAL.STAPLES(${length},staple_spacing)`), count),
+    figured(unless(`IF(${shape}="round",0,WRAP.PINS(${width},${length},pin_spacing,pins_from))`), count),
   );
 }
 
 function total(column: string, more: Partial<Cell>): Cell {
-  return figured(`SUM(${column}2:${column}9)`, more);
+  return figured(`SUM(${besidePieces(column)})`, more);
 }
 
-interface Bought {
-  readonly order: string;
-  readonly of: 'rolls' | 'boxes';
+/** What is bought for the metal depends on what the shop seals with. */
+function ifWith(material: 'joint tape' | 'mastic', formula: string): string {
+  return `IF(sealed_with="${material}",${formula},0)`;
 }
 
-function rolls(needed: string, roll: string): Bought {
-  return { order: `IF(${needed}=0,0,SEAL.ROLLS(${needed},${roll},tape_waste))`, of: 'rolls' };
+function rolls(roll: string, place = 0): string {
+  const needed = `D${firstOrderRow + place}`;
+  return `IF(${needed}=0,0,SEAL.ROLLS(${needed},${roll},tape_waste))`;
 }
 
-function boxes(needed: string, box: string): Bought {
-  return { order: `ROUNDUP(${needed}*(1+fastener_waste)/${box},0)`, of: 'boxes' };
+function boxes(box: string, place: number): string {
+  return `ROUNDUP(D${firstOrderRow + place}*(1+fastener_waste)/${box},0)`;
 }
 
-function orderLine(name: string, label: string, { order, of }: Bought, needed: Cell): Line {
-  return namedLine(name, words(label), figured(order, count), words(of), needed);
+function orderLine(name: string, label: string, order: string, unit: string, needed: Cell): Line {
+  return namedLine(name, words(label), figured(order, count), words(unit), needed);
 }

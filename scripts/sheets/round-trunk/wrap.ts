@@ -1,62 +1,86 @@
 import { check, count, cutInches, exactInches, figured, given, heading, resistance } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line } from '../form.ts';
-import { blanks, ifPiece, measured, rowsFrom } from './piece-rows.ts';
+import { besidePieces, ifPiece, pieceRows, rowsFrom, totalRow, wrapCount } from './piece-rows.ts';
 
-const order = rowsFrom(12);
+/** One line to each line of the table of wraps. */
+export const wrapOrderRows = rowsFrom(totalRow + 2, wrapCount);
 
-/** Without figures of its own, so that the Job sheet can count it. */
+/** Without figures of their own, so that the Job sheet can count them. */
 export const lessByGeometry =
   'look: by geometry, less R is left than is needed; a longer cut squeezes the wrap less';
+export const byGeometryInstead =
+  'look: the way chosen on Job has no figure for this wrap, so it is worked out by geometry';
 
 export const wrap: Form = form({
   id: 'wrap',
   name: 'Wrap',
   says: 'Cut each wrap at the length under “Cut at”; nothing is to be filled in unless a piece gets another wrap.',
-  widths: [8, 8, 8, 7, 5, 6, 5, 10, 8],
+  widths: [7, 8, 10, 9, 6, 22, 6, 8, 11, 12],
   lines: [
     line(
-      ...['Piece', 'Wrap', 'Stretch-out', 'Cut at', 'Pieces', 'Left on', 'R left', 'Check', 'Other wrap'].map(
-        heading,
-      ),
+      ...[
+        'Piece',
+        'Wrap',
+        'Stretch-out',
+        'Cut at',
+        'Pieces',
+        'Check',
+        'R left',
+        'Left on',
+        'Other wrap',
+        'Worked out by',
+      ].map(heading),
     ),
-    ...measured.map((row, index) => pieceLine(row, blanks[index] ?? 0)),
+    ...pieceRows.map(pieceLine),
     emptyLine,
     line(...['To buy', 'Rolls', 'Pieces'].map(heading)),
-    ...order.map((row, index) => orderLine(row, measured[index] ?? 0)),
+    ...wrapOrderRows.map((row, index) => orderLine(row, index + 2)),
   ],
-  blocks: { wrap_used: 'B2:B9', wrap_cuts: 'D2:D9', wrap_pieces: 'E2:E9' },
+  blocks: {
+    wrap_used: besidePieces('B'),
+    wrap_cuts: besidePieces('D'),
+    wrap_pieces: besidePieces('E'),
+  },
 });
 
-function pieceLine(row: number, blankRow: number): Line {
+/** A wrap that is not finished on Allowances stops its piece once, at the check. */
+function pieceLine(row: number): Line {
+  const ofWrap = (column: string) => `INDEX(${column},MATCH(B${row},wrap_names,0))`;
+  const isReady = `IFERROR(${ofWrap('wrap_lines')}="holds",FALSE)`;
   const unless = (formula: string) => ifPiece(`A${row}`, formula);
+  const worked = (formula: string) => ifPiece(`J${row}`, formula);
   const duct = `Pieces!B${row},Pieces!C${row},Pieces!D${row}`;
+  const stretchOut = (method: string) => `WRAP.STRETCHOUT(${duct},B${row},wraps,${method},lap,corners)`;
   const left = `${duct},D${row},B${row},wraps,lap,corners`;
-  const rated = `INDEX(wrap_ratings,MATCH(B${row},wrap_names,0))`;
+  const rated = ofWrap('wrap_ratings');
+  const tooLow = `"stop: this wrap is rated R "&ROUND(${rated},2)&" installed, and R "&ROUND(needed_r,2)&" is needed"`;
   return line(
-    figured(`Pieces!A${blankRow}`),
+    figured(`Blanks!A${row}`),
     figured(unless(`IF(I${row}="",job_wrap,I${row})`)),
-    figured(unless(`WRAP.STRETCHOUT(${duct},B${row},wraps,wrap_method,lap,corners)`), exactInches),
-    figured(unless(`TAPE.ROUND(C${row},fraction,"up")`), cutInches),
-    figured(unless(`WRAP.PIECES(Pieces!E${row},B${row},wraps,wrap_flange)`), count),
-    figured(unless(`WRAP.THICKNESS(${left})`), exactInches),
-    figured(unless(`WRAP.RLEFT(${left})`), resistance),
+    figured(worked(stretchOut(`J${row}`)), exactInches),
+    figured(worked(`TAPE.ROUND(C${row},fraction,"up")`), cutInches),
+    figured(worked(`WRAP.PIECES(Pieces!E${row},B${row},wraps,wrap_flange)`), count),
     check(
       unless(
-        `IF(${rated}<needed_r,"stop: this wrap is rated R "&ROUND(${rated},1)&" installed, and R "&ROUND(needed_r,1)&" is needed",` +
-          `IF(ROUND(G${row},1)<needed_r,"${lessByGeometry}","holds"))`,
+        `IF(J${row}="","stop: no wrap of this name is finished on Allowances; choose another, or finish its line",` +
+          `IF(${rated}<needed_r,${tooLow},IF(G${row}<needed_r-r_short,"${lessByGeometry}",` +
+          `IF(J${row}<>wrap_method,"${byGeometryInstead}","holds"))))`,
       ),
     ),
+    figured(worked(`WRAP.RLEFT(${left})`), resistance),
+    figured(worked(`WRAP.THICKNESS(${left})`), exactInches),
     given({
       asks: 'Does this piece get another wrap than the job? Type its name from the wraps on Allowances.',
       mayBeBlank: true,
     }),
+    figured(unless(`IF(${isReady},IF(ISERROR(${stretchOut('wrap_method')}),"geometry",wrap_method),"")`)),
   );
 }
 
-/** One line to each line of the table of wraps. */
 function orderLine(row: number, wrapRow: number): Line {
   const used = `COUNTIF(wrap_used,A${row})`;
-  const unless = (formula: string) => `IF(OR(A${row}="",${used}=0),"",${formula})`;
+  const isReady = `Allowances!D${wrapRow}="holds"`;
+  const unless = (formula: string) => `IF(OR(A${row}="",${used}=0),"",IF(${isReady},${formula},""))`;
   return line(
     figured(`IF(Allowances!A${wrapRow}="","",Allowances!A${wrapRow})`),
     figured(unless(`WRAP.ROLLS(wrap_cuts,wrap_pieces,A${row},wraps,wrap_waste,wrap_used)`), count),

@@ -18,7 +18,7 @@ import {
   middleFigures,
   middleOf,
   patternSays,
-  roundSize,
+  roundDiameter,
   seamInAll,
   stationArgument,
   thicknessArguments,
@@ -41,7 +41,7 @@ export const blankCone = defineFunction({
   gives: { label: 'Cone', ...fittingGives },
   unitOf: fittingUnit,
   arguments: {
-    first_diameter: roundSize('the diameter of one end'),
+    first_diameter: roundDiameter('the diameter of one end'),
     second_diameter: quantity('in', {
       says: 'the diameter of the other end; 0 makes a point',
       least: 0,

@@ -18,7 +18,7 @@ import {
   middleFigures,
   middleOf,
   patternSays,
-  roundSize,
+  roundDiameter,
   seamInAll,
   stationArgument,
   steppedArgument,
@@ -40,8 +40,8 @@ export const blankEccentricCone = defineFunction({
   gives: { label: 'Eccentric cone', ...fittingGives },
   unitOf: fittingUnit,
   arguments: {
-    first_diameter: roundSize('the diameter of the first end'),
-    second_diameter: roundSize('the diameter of the second end'),
+    first_diameter: roundDiameter('the diameter of the first end'),
+    second_diameter: roundDiameter('the diameter of the second end'),
     height: heightArgument,
     offset: optional<Inches | null>(
       quantity('in', {

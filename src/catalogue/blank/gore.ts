@@ -18,7 +18,7 @@ import {
   fittingUnit,
   middleFigures,
   middleOf,
-  roundSize,
+  roundDiameter,
   seamInAll,
   stationArgument,
   thicknessArguments,
@@ -67,7 +67,7 @@ export const blankGore = defineFunction({
   gives: { label: 'Gore', ...fittingGives },
   unitOf: fittingUnit,
   arguments: {
-    diameter: roundSize('the diameter of the elbow'),
+    diameter: roundDiameter('the diameter of the elbow'),
     angle: optional(
       quantity('deg', {
         says: 'what the elbow turns through',

@@ -188,7 +188,7 @@ function legSteps(made: Offset, shift: Inches, byLength: boolean): readonly Step
     byLength
       ? step('Travel', slantSum(made.run, shift), made.travel)
       : step('Travel', `${e} ÷ sin ${v}°`, made.travel),
-    step('Mitre', `${v}° ÷ 2`, made.turn / 2, 'deg'),
+    step('Miter', `${v}° ÷ 2`, made.turn / 2, 'deg'),
   ];
 }
 

@@ -103,7 +103,7 @@ export const blankRectangularElbow = defineFunction({
   work: (given): Outcome<ElbowPattern, CallFault> => {
     const { form, width, depth, angle, throat_radius, pocket, flange, divisions } = given;
     if (form === 'mitered' && throat_radius !== null && throat_radius > 0) {
-      return failed({ code: 'trade', fault: { code: 'radius_on_mitre', radius: throat_radius } });
+      return failed({ code: 'trade', fault: { code: 'radius_on_miter', radius: throat_radius } });
     }
     const throatRadius = throat_radius ?? inches(form === 'mitered' ? 0 : usualThroat * width);
     const made = fromTrade(

@@ -6,7 +6,7 @@ import type { Drawing } from '../drawing.ts';
 import { figure, sayCut, sayInches } from '../say.ts';
 import type { Step } from '../working.ts';
 import { cutting, testBlank } from './cautions.ts';
-import { fittingUnit, roundSize } from './round-pattern.ts';
+import { fittingUnit, roundDiameter } from './round-pattern.ts';
 
 export const blankRoundCap = defineFunction({
   name: 'BLANK.CAP',
@@ -15,7 +15,7 @@ export const blankRoundCap = defineFunction({
   gives: { label: 'Disc', unit: 'in', orUnits: ['sqft'] },
   unitOf: fittingUnit,
   arguments: {
-    diameter: roundSize('the diameter of the pipe'),
+    diameter: roundDiameter('the diameter of the pipe'),
     flange: optional(
       quantity('in', {
         says: 'what is turned up all round',

@@ -113,7 +113,7 @@ export const curveSays =
   'width or length of the blank with its seams, the area of the piece without them, or one side';
 
 /** A length to either side of a line; the last binary digits do not show as less than nothing. */
-export function sayOrdinate(length: Inches): string {
+function sayOrdinate(length: Inches): string {
   const whole = Math.abs(length) < 1 / 64 ? inches(0) : length;
   return whole < 0 ? `−${sayInches(inches(-whole))}` : sayInches(whole);
 }
@@ -163,7 +163,7 @@ export const steppedArgument = optional(
 );
 
 /** A round end, as an argument. */
-export const roundSize = (says: string) =>
+export const roundDiameter = (says: string) =>
   quantity('in', {
     says,
     least: 2,

@@ -1,11 +1,11 @@
 import type { Inches } from '../../base/quantity.ts';
 import { optional, quantity } from '../argument.ts';
 import type { Caution } from '../working.ts';
-import { divisionsArgument, roundSize } from './round-pattern.ts';
+import { divisionsArgument, roundDiameter } from './round-pattern.ts';
 
 /** What tells how a branch meets its trunk: for the hole and for the end of the branch alike. */
 export const tapArguments = {
-  branch: roundSize('the diameter of the branch'),
+  branch: roundDiameter('the diameter of the branch'),
   trunk: optional<Inches | null>(
     quantity('in', {
       says: 'the diameter of a round trunk; blank for the flat wall of a rectangular one',

@@ -17,7 +17,7 @@ import {
   fittingUnit,
   heightArgument,
   patternSays,
-  roundSize,
+  roundDiameter,
   seamInAll,
   stationArgument,
   steppedArgument,
@@ -55,7 +55,7 @@ export const blankSquareToRound = defineFunction({
   arguments: {
     width: ductSide('the rectangular end from left to right'),
     depth: ductSide('the rectangular end from front to back'),
-    diameter: roundSize('the diameter of the round end'),
+    diameter: roundDiameter('the diameter of the round end'),
     height: heightArgument,
     what: optional(
       choice(answers, {

@@ -6,9 +6,9 @@ import {
   type Material,
   materials,
   type Sheet,
+  sheetOf,
   stainlessPerInch,
   steelPerInch,
-  sheetOf as tradeSheetOf,
 } from '../../trade/gauge/sheet.ts';
 import { choice, optional, quantity } from '../argument.ts';
 import type { Drawing } from '../drawing.ts';
@@ -55,14 +55,15 @@ export const weightFormulas = [
 /** What a square foot of the sheet weighs, w, in the formula of something made of it. */
 export const sheetWeightFormula = String.raw`w = \text{GAUGE.WEIGHT}(\mathrm{gauge}, \mathrm{material}, \mathrm{basis}) \quad \text{(lb/sq ft)}`;
 
-export interface SheetWords {
+interface SheetWords {
   readonly gauge: number;
   readonly material: Material | 'galvanised' | 'aluminium';
   readonly basis: Basis;
 }
 
-export function sheetOf(given: SheetWords): Outcome<Sheet, CallFault> {
-  return fromTrade(tradeSheetOf(materialOf(given.material), given.gauge, given.basis));
+/** The sheet that the three arguments name. */
+export function askedSheet(given: SheetWords): Outcome<Sheet, CallFault> {
+  return fromTrade(sheetOf(materialOf(given.material), given.gauge, given.basis));
 }
 
 /** `26 ga galvanized`. */

@@ -1,9 +1,9 @@
 import { defineFunction } from '../call.ts';
 import {
+  askedSheet,
   gaugeCautions,
   sheetArguments,
   sheetDrawing,
-  sheetOf,
   thicknessFormulas,
   thicknessSteps,
 } from './sheet.ts';
@@ -15,7 +15,7 @@ export const gaugeThickness = defineFunction({
   gives: { label: 'Thickness', unit: 'in' },
   arguments: sheetArguments,
   formula: [...thicknessFormulas],
-  work: sheetOf,
+  work: askedSheet,
   result: ({ thickness }) => thickness,
   steps: thicknessSteps,
   drawing: sheetDrawing,

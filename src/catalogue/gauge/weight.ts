@@ -1,9 +1,9 @@
 import { defineFunction } from '../call.ts';
 import {
+  askedSheet,
   gaugeCautions,
   sheetArguments,
   sheetDrawing,
-  sheetOf,
   weightFormulas,
   weightSteps,
 } from './sheet.ts';
@@ -15,7 +15,7 @@ export const gaugeWeight = defineFunction({
   gives: { label: 'Sheet weight', unit: 'lbPerSqFt' },
   arguments: sheetArguments,
   formula: [...weightFormulas],
-  work: sheetOf,
+  work: askedSheet,
   result: ({ weight }) => weight,
   steps: weightSteps,
   drawing: sheetDrawing,

@@ -7,7 +7,7 @@ import { type DuctSection, perimeter } from '../../trade/section.ts';
 import { optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import type { CallFault } from '../fault.ts';
-import { saySheet, sheetArguments, sheetOf, sheetWeightFormula, weightSteps } from '../gauge/sheet.ts';
+import { askedSheet, saySheet, sheetArguments, sheetWeightFormula, weightSteps } from '../gauge/sheet.ts';
 import { figure, sayFeet } from '../say.ts';
 import { perimeterFormula, perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
 import type { Step } from '../working.ts';
@@ -100,7 +100,7 @@ export const hangLoad = defineFunction({
   work: (given): Outcome<Hung, CallFault> => {
     const section = sectionOf(given);
     if (!section.ok) return section;
-    const sheet = sheetOf(given);
+    const sheet = askedSheet(given);
     if (!sheet.ok) return sheet;
     const { wrap_cut: cut, wrap_thickness: thickness, wrap_density: density } = given;
     if (cut > 0 && thickness === 0) {

@@ -11,7 +11,7 @@ import type { Step } from '../working.ts';
 import { laborFromOwn, ownFigures } from './cautions.ts';
 
 /** The columns of the `labor` table: a row for each kind of work, with one of the two. */
-export const laborColumns = {
+const laborColumns = {
   hours_each: optionalNumberColumn('ratio', {
     says: 'hours for one foot, pound, piece or whatever the work is counted by',
     least: 0,

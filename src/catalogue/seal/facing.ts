@@ -5,14 +5,14 @@ import { optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { figure, sayCount, sayFeet, sayInches } from '../say.ts';
 import { perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
-import { installedOf, runLength, wrapArguments } from '../wrap/arguments.ts';
-import { handlingFibres } from '../wrap/cautions.ts';
+import { installedOf, rollSize, runLength, wrapArguments } from '../wrap/arguments.ts';
+import { handlingFibers } from '../wrap/cautions.ts';
 import { exampleWraps } from '../wraps.ts';
 import { keepRetarder } from './cautions.ts';
 import { facingDrawing } from './facing-drawing.ts';
 
-/** Tape over the facing of a wrapped run. Inches. Faults: `installed_over_thickness`. Source: geometry on the outer
- *  face of the installed wrap. */
+/** Tape over the facing of a wrapped run. Inches. Faults: `installed_over_thickness`, `no_roll_size`. Source: geometry on
+ *  the outer face of the installed wrap. */
 export const sealFacing = defineFunction({
   name: 'SEAL.FACING',
   says: 'Length of facing tape for a straight wrapped run: its long seam and its ring joints.',
@@ -43,9 +43,11 @@ export const sealFacing = defineFunction({
     if (!section.ok) return section;
     const wrap = installedOf(given.wrap, given.wraps);
     if (!wrap.ok) return wrap;
-    const { installed, roll_width: rollWidth } = wrap.value;
-    const tape = facingTape(section.value, given.length, installed, rollWidth, given.ends);
-    return done({ section: section.value, installed, rollWidth, ...tape });
+    const rollWidth = rollSize(given.wrap, 'roll_width', wrap.value.roll_width);
+    if (!rollWidth.ok) return rollWidth;
+    const { installed } = wrap.value;
+    const tape = facingTape(section.value, given.length, installed, rollWidth.value, given.ends);
+    return done({ section: section.value, installed, rollWidth: rollWidth.value, ...tape });
   },
   result: ({ length }) => length,
   steps: ({ section, installed, rollWidth, strips, rings, around, atRings, length }, given) => [
@@ -86,7 +88,7 @@ export const sealFacing = defineFunction({
       strips,
       rings,
     }),
-  cautions: () => [...handlingFibres, keepRetarder],
+  cautions: () => [...handlingFibers, keepRetarder],
   sources: ['geometry', 'wrap-guide-specification'],
   examples: [
     {

@@ -5,7 +5,7 @@ import { quantity } from '../argument.ts';
 import { flatHeight, flatMarks } from '../blank/flat-drawing.ts';
 import { defineFunction } from '../call.ts';
 import type { CallFault } from '../fault.ts';
-import { saySheet, sheetArguments, sheetOf, sheetWeightFormula, weightSteps } from '../gauge/sheet.ts';
+import { askedSheet, saySheet, sheetArguments, sheetWeightFormula, weightSteps } from '../gauge/sheet.ts';
 import { figure, sayInches } from '../say.ts';
 import { lifting } from './cautions.ts';
 
@@ -31,7 +31,7 @@ export const weightBlank = defineFunction({
     sheetWeightFormula,
   ],
   work: (given): Outcome<WeightOfBlank, CallFault> => {
-    const sheet = sheetOf(given);
+    const sheet = askedSheet(given);
     if (!sheet.ok) return sheet;
     return done({ sheet: sheet.value, ...blankWeight(given.width, given.length, sheet.value.weight) });
   },

@@ -6,7 +6,7 @@ import { optional, quantity } from '../argument.ts';
 import { flatHeight, flatMarks } from '../blank/flat-drawing.ts';
 import { defineFunction } from '../call.ts';
 import type { CallFault } from '../fault.ts';
-import { saySheet, sheetArguments, sheetOf, sheetWeightFormula, weightSteps } from '../gauge/sheet.ts';
+import { askedSheet, saySheet, sheetArguments, sheetWeightFormula, weightSteps } from '../gauge/sheet.ts';
 import { figure, sayFeet, sayInches } from '../say.ts';
 import { perimeterFormula, perimeterStep, saySection, sectionArguments, sectionOf } from '../section.ts';
 import { hanging, lifting } from './cautions.ts';
@@ -59,7 +59,7 @@ export const weightDuct = defineFunction({
   work: (given): Outcome<WeightOfDuct, CallFault> => {
     const section = sectionOf(given);
     if (!section.ok) return section;
-    const sheet = sheetOf(given);
+    const sheet = askedSheet(given);
     if (!sheet.ok) return sheet;
     const figures = ductWeight(section.value, given.length, sheet.value.weight, given.seam, given.waste);
     return done({ section: section.value, sheet: sheet.value, ...figures });

@@ -1,4 +1,5 @@
-import { failed, type Outcome } from '../../base/outcome.ts';
+import { done, failed, type Outcome } from '../../base/outcome.ts';
+import type { Quantity } from '../../base/quantity.ts';
 import { cornerRules } from '../../trade/wrap/geometry.ts';
 import { installedOverThickness } from '../../trade/wrap/stretch-out.ts';
 import { choice, optional, quantity, text } from '../argument.ts';
@@ -56,4 +57,15 @@ export function installedOf(name: string, wraps: WrapTable): Outcome<WrapRow, Ca
   return installed > thickness
     ? failed({ code: 'trade', fault: installedOverThickness({ name, installed, thickness }) })
     : row;
+}
+
+/** A size of the roll, which only pieces, rolls and facing tape need. Faults: `no_roll_size`. */
+export function rollSize<U extends 'in' | 'ft'>(
+  wrap: string,
+  column: string,
+  size: Quantity<U> | null,
+): Outcome<Quantity<U>, CallFault> {
+  return size === null
+    ? failed({ code: 'trade', fault: { code: 'no_roll_size', wrap, column } })
+    : done(size);
 }

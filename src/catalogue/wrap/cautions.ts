@@ -1,7 +1,7 @@
 import type { Caution } from '../working.ts';
 
 /** Whoever cuts, fits or tapes wrap handles fibers. */
-export const handlingFibres: readonly Caution[] = [
+export const handlingFibers: readonly Caution[] = [
   {
     level: 'care',
     sentence:

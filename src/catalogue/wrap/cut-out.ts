@@ -11,7 +11,7 @@ import { saySection, sectionArguments, sectionOf } from '../section.ts';
 import type { Step } from '../working.ts';
 import { exampleWraps } from '../wraps.ts';
 import { installedOf, wrapArguments } from './arguments.ts';
-import { handlingFibres, sharpDuct } from './cautions.ts';
+import { handlingFibers, sharpDuct } from './cautions.ts';
 
 /** Hole in the wrap of a trunk where a branch leaves. Inches. Faults: `tap_wider_than_trunk`, those of a section,
  *  `installed_over_thickness`. Source: geometry; the order of work is from memory. */
@@ -108,7 +108,7 @@ export const wrapCutOut = defineFunction({
       `The hole for a branch of ${saySection(section)}, in the facing laid flat: ${figure(hole.along, 2)} in along the trunk and ${figure(hole.around, 2)} in around it.`,
     ),
   cautions: () => [
-    ...handlingFibres,
+    ...handlingFibers,
     sharpDuct,
     {
       level: 'look',

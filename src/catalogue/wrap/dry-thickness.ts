@@ -5,7 +5,7 @@ import { fromTrade } from '../from-trade.ts';
 import { figure, sayCut } from '../say.ts';
 import { saySection, sectionArguments, sectionOf } from '../section.ts';
 import { conductivityArgument } from './layer-arguments.ts';
-import { airArguments, drySteps } from './sweating.ts';
+import { drySteps, sweatingArguments } from './sweating.ts';
 import { bareMinimum, wholeRetarder, worstHour } from './sweating-cautions.ts';
 import { filmArguments, outerFilmOf } from './wall-arguments.ts';
 import { wallDrawing } from './wall-drawing.ts';
@@ -17,7 +17,7 @@ export const wrapDryThickness = defineFunction({
   says: 'How thick wrap must lie on cold duct to keep its outer face from sweating.',
   words: ['thickness against sweating', 'condensation', 'how thick insulation', 'dripping duct', 'wet duct'],
   gives: { label: 'Thickness against sweating', unit: 'in' },
-  arguments: { ...sectionArguments, ...airArguments, k: conductivityArgument, ...filmArguments },
+  arguments: { ...sectionArguments, ...sweatingArguments, k: conductivityArgument, ...filmArguments },
   formula: [
     String.raw`\text{flat:}\quad t = k R`,
     String.raw`\text{round:}\quad r_2 \ln\frac{r_2}{r_1} = k R, \quad t = r_2 - r_1, \quad r_1 = \frac{\text{width}}{2}`,

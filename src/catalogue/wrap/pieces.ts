@@ -6,15 +6,15 @@ import type { Mark } from '../drawing.ts';
 import { fromTrade } from '../from-trade.ts';
 import { figure, sayCount, sayFeet, sayInches } from '../say.ts';
 import { exampleWraps } from '../wraps.ts';
-import { installedOf, runLength, wrapArguments } from './arguments.ts';
-import { handlingFibres } from './cautions.ts';
+import { installedOf, rollSize, runLength, wrapArguments } from './arguments.ts';
+import { handlingFibers } from './cautions.ts';
 
 /** More pieces than this are drawn as so many. */
 const mostDrawn = 8;
 const left = 20;
 const right = 340;
 
-/** Pieces of wrap along a straight run. A whole number. Faults: `flange_over_roll`. Source: count by roll width. */
+/** Pieces of wrap along a straight run. A whole number. Faults: `flange_over_roll`, `no_roll_size`. Source: count by roll width. */
 export const wrapPieces = defineFunction({
   name: 'WRAP.PIECES',
   says: 'How many pieces of wrap lie side by side along a straight run.',
@@ -40,8 +40,10 @@ export const wrapPieces = defineFunction({
   work: (given) => {
     const row = installedOf(given.wrap, given.wraps);
     if (!row.ok) return row;
-    const run = fromTrade(runPieces(given.length, row.value.roll_width, given.flange));
-    return run.ok ? done({ rollWidth: row.value.roll_width, ...run.value }) : run;
+    const rollWidth = rollSize(given.wrap, 'roll_width', row.value.roll_width);
+    if (!rollWidth.ok) return rollWidth;
+    const run = fromTrade(runPieces(given.length, rollWidth.value, given.flange));
+    return run.ok ? done({ rollWidth: rollWidth.value, ...run.value }) : run;
   },
   result: ({ pieces }) => pieces,
   steps: ({ rollWidth, cover, pieces, last }, { length, flange }) => [
@@ -115,7 +117,7 @@ export const wrapPieces = defineFunction({
     };
   },
   cautions: ({ last, cover }) => [
-    ...handlingFibres,
+    ...handlingFibers,
     ...(last < cover / 8
       ? [
           {

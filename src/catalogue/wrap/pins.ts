@@ -5,7 +5,7 @@ import { defineFunction } from '../call.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import { figure, sayCount, sayFeet, sayInches } from '../say.ts';
 import { runLength } from './arguments.ts';
-import { handlingFibres } from './cautions.ts';
+import { handlingFibers } from './cautions.ts';
 
 /** Pins and clips under wide duct. A whole number. Source: maker guide specification; the count is a rule of ours. */
 export const wrapPins = defineFunction({
@@ -76,7 +76,7 @@ export const wrapPins = defineFunction({
   ],
   drawing: ({ rows, inRow, pins }, { width, length }) => pinsDrawing(rows, inRow, pins, width, length),
   cautions: ({ pins }) => [
-    ...handlingFibres,
+    ...handlingFibers,
     ...(pins > 0
       ? [
           {

@@ -7,7 +7,7 @@ import { saySection, sectionArguments, sectionOf } from '../section.ts';
 import type { Caution, Step } from '../working.ts';
 import { exampleWraps } from '../wraps.ts';
 import { cornersArgument, cutArgument, installedOf, lapArgument, wrapArguments } from './arguments.ts';
-import { codeDecides, handlingFibres, sharpDuct } from './cautions.ts';
+import { codeDecides, handlingFibers, sharpDuct } from './cautions.ts';
 import { leftFormulas, leftSteps, looseSentence } from './left-steps.ts';
 import { wrappedDrawing } from './wrapped-drawing.ts';
 
@@ -68,7 +68,7 @@ export const wrapRLeft = defineFunction({
       beside: [`${figure(thickness.installed, 2)} in on the duct`, `R ${figure(r, 2)}`],
     }),
   cautions: ({ wrap, thickness, r, isBelowRated, leastCut }): readonly Caution[] => [
-    ...handlingFibres,
+    ...handlingFibers,
     sharpDuct,
     ...(isBelowRated
       ? [

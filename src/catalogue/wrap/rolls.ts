@@ -10,15 +10,15 @@ import type { CallFault } from '../fault.ts';
 import { fromTrade } from '../from-trade.ts';
 import { figure, sayCount, sayFeet, sayInches } from '../say.ts';
 import { exampleWraps } from '../wraps.ts';
-import { cutArgument, installedOf, wrapArguments } from './arguments.ts';
-import { handlingFibres } from './cautions.ts';
+import { cutArgument, installedOf, rollSize, wrapArguments } from './arguments.ts';
+import { handlingFibers } from './cautions.ts';
 
 /** More cuts than this would run into each other. */
 const mostDrawn = 80;
 const left = 20;
 const right = 340;
 
-/** Whole rolls for pieces that are each cut in one length. Faults: `unlike_lists`, `half_a_row`,
+/** Whole rolls for pieces that are each cut in one length. Faults: `unlike_lists`, `half_a_row`, `no_roll_size`,
  *  `piece_longer_than_roll`. Source: first fit, longest piece first. */
 export const wrapRolls = defineFunction({
   name: 'WRAP.ROLLS',
@@ -64,7 +64,9 @@ export const wrapRolls = defineFunction({
     if (!row.ok) return row;
     const groups = groupsOf(given);
     if (!groups.ok) return groups;
-    const rollLength = inchesFromFeet(row.value.roll_length);
+    const size = rollSize(given.wrap, 'roll_length', row.value.roll_length);
+    if (!size.ok) return size;
+    const rollLength = inchesFromFeet(size.value);
     const rolls = fromTrade(rollsFor(groups.value, rollLength, given.waste));
     if (!rolls.ok) return rolls;
     const longest = inches(Math.max(0, ...groups.value.map((group) => group.cut)));
@@ -159,7 +161,7 @@ export const wrapRolls = defineFunction({
     };
   },
   cautions: ({ opened, byLength }) => [
-    ...handlingFibres,
+    ...handlingFibers,
     ...(opened > byLength
       ? [
           {

@@ -17,7 +17,7 @@ import { figure, sayInches } from '../say.ts';
 import type { Step } from '../working.ts';
 import { exampleWraps } from '../wraps.ts';
 import { installedOf, type WrapRow, wrapArguments } from './arguments.ts';
-import { codeDecides, handlingFibres } from './cautions.ts';
+import { codeDecides, handlingFibers } from './cautions.ts';
 import { layerThickness } from './layer-arguments.ts';
 
 interface Squeezed {
@@ -111,7 +111,7 @@ export const wrapSqueezed = defineFunction({
     ...stepsBy(asked, row, left, density ?? 0, false),
   ],
   cautions: ({ row, asked }, { left, wrap }) => [
-    ...handlingFibres,
+    ...handlingFibers,
     ...(left < row.installed * (1 - 1e-9)
       ? [
           {

@@ -13,7 +13,7 @@ import type { SourceId } from '../sources.ts';
 import type { Step } from '../working.ts';
 import { exampleWraps } from '../wraps.ts';
 import { cornersArgument, installedOf, lapArgument, wrapArguments } from './arguments.ts';
-import { codeDecides, handlingFibres, sharpDuct } from './cautions.ts';
+import { codeDecides, handlingFibers, sharpDuct } from './cautions.ts';
 import { cornerSum } from './corner-sum.ts';
 import { wrappedDrawing } from './wrapped-drawing.ts';
 
@@ -86,7 +86,7 @@ export const wrapStretchout = defineFunction({
       beside: [`wrap ${sayInches(wrap.thickness)}`, `${sayInches(wrap.installed)} installed`],
     }),
   cautions: ({ section, wrap, left }) => [
-    ...handlingFibres,
+    ...handlingFibers,
     sharpDuct,
     ...(left.ok && left.value.installed >= wrap.installed * (1 - 1e-9)
       ? []

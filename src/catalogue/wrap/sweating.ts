@@ -15,8 +15,8 @@ import {
 } from './wall-arguments.ts';
 import { wallDrawing } from './wall-drawing.ts';
 
-/** The arguments that every question about sweating ends or begins with. */
-export const airArguments = {
+/** What every question about sweating asks of the air on both sides of the duct wall. */
+export const sweatingArguments = {
   around: aroundArgument,
   humidity: humidityArgument(0.99),
   inside: insideArgument,
@@ -28,7 +28,7 @@ export const wrapSweating = defineFunction({
   says: 'The least R that keeps the outer face of cold duct from sweating.',
   words: ['sweating', 'condensation', 'dripping duct', 'wet ceiling', 'dew point', 'r against sweating'],
   gives: { label: 'R against sweating', unit: 'r' },
-  arguments: { ...airArguments, ...filmArguments },
+  arguments: { ...sweatingArguments, ...filmArguments },
   formula: [
     String.raw`R = \text{film} \times \frac{\text{dew point} - \text{inside}}{\text{around} - \text{dew point}} - \text{inner film} \quad \text{(never below 0)}`,
     String.raw`p_s(\text{dew point}) = \text{humidity} \times p_s(\text{around}), \quad p_s \text{ as in WRAP.DEWPOINT}`,

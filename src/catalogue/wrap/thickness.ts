@@ -7,7 +7,7 @@ import { saySection, sectionArguments, sectionOf } from '../section.ts';
 import type { Caution } from '../working.ts';
 import { exampleWraps } from '../wraps.ts';
 import { cornersArgument, cutArgument, installedOf, lapArgument, wrapArguments } from './arguments.ts';
-import { handlingFibres, sharpDuct } from './cautions.ts';
+import { handlingFibers, sharpDuct } from './cautions.ts';
 import { leftFormulas, leftSteps, looseSentence } from './left-steps.ts';
 import { wrappedDrawing } from './wrapped-drawing.ts';
 
@@ -55,7 +55,7 @@ export const wrapThickness = defineFunction({
       beside: [`${figure(left.installed, 2)} in on the duct`],
     }),
   cautions: ({ wrap, left }): readonly Caution[] => [
-    ...handlingFibres,
+    ...handlingFibers,
     sharpDuct,
     ...(left.slack > 0 ? [{ level: 'look', sentence: looseSentence(left) } as const] : []),
     ...(left.installed < wrap.installed * (1 - 1e-9)

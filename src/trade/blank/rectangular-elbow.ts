@@ -37,14 +37,14 @@ export interface RectangularElbow {
 }
 
 /** A miter runs off the bench as the turn comes near 180°. */
-export const mostMitre = 150;
+export const mostMiter = 150;
 
 /** Cheeks, heel and throat of a rectangular elbow. In inches and degrees; the sheet as thin, bends sharp.
- *  Faults: `mitre_too_sharp`, `throat_flanges_meet`. Source: geometry. */
+ *  Faults: `miter_too_sharp`, `throat_flanges_meet`. Source: geometry. */
 export function rectangularElbow(sizes: ElbowSizes): Outcome<RectangularElbow, TradeFault> {
   const { form, width, depth, angle, firstNeck, secondNeck } = sizes;
-  if (form === 'mitered' && angle > mostMitre) {
-    return failed({ code: 'mitre_too_sharp', angle, most: mostMitre });
+  if (form === 'mitered' && angle > mostMiter) {
+    return failed({ code: 'miter_too_sharp', angle, most: mostMiter });
   }
   const turn = (angle * Math.PI) / 180;
   const throatRadius = form === 'mitered' ? 0 : sizes.throatRadius;

@@ -41,7 +41,7 @@ const supports: Readonly<Record<HangRule, Partial<Readonly<Record<HungDuct, Supp
   'older dwelling code': metal(rule(10, 0.5, 18)),
   // Mechanical code 603.10 of older editions, from memory: some say 12 ft, and the closer one is kept.
   'older mechanical code': metal(rule(10)),
-  // Flexible duct standard, 5th ed. 2010, 4.6, read in a guide of a national laboratory.
+  // Flexible duct standard, 5th ed. 2010, 4.6, as a guide of a national laboratory quotes it.
   'flex standard': { flex: rule(4, 1.5) },
   // Its 4th edition, from memory.
   'older flex standard': { flex: rule(5) },
@@ -65,7 +65,7 @@ export interface Spacing extends SupportRule {
   readonly kept: Inches;
 }
 
-/** The rule that is taken where none is named: the ones that were read at source. */
+/** The rule that is taken where none is named: of those that were not only remembered, the closest spacing. */
 export function usualRule(duct: HungDuct): HangRule {
   return duct === 'flex' ? 'flex standard' : 'work specification';
 }

@@ -3,7 +3,6 @@ import { wholeDown, wholeUp, wholeWithin } from '../whole.ts';
 
 /** The fractions that a tape carries. */
 export const denominators = [1, 2, 4, 8, 16, 32, 64] as const;
-export type Denominator = (typeof denominators)[number];
 
 export const roundings = ['up', 'nearest', 'down'] as const;
 export type Rounding = (typeof roundings)[number];

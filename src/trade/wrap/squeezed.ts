@@ -12,7 +12,6 @@ import type { TradeFault } from '../fault.ts';
 import { type RatedWrap, squeezeExponent } from './r-left.ts';
 
 export const squeezeMethods = ['two figures', 'density'] as const;
-export type SqueezeMethod = (typeof squeezeMethods)[number];
 
 /** `k = still + fibers ÷ density`, in Btu·in/(h·ft²·°F) and lb/cu ft. */
 export interface DensityFit {

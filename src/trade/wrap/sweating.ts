@@ -24,7 +24,8 @@ export interface DuctWall {
   readonly innerFilm: ThermalResistance;
 }
 
-export interface Surface {
+/** How warm the outer face of the wrap is, and why. */
+export interface OuterFace {
   readonly total: ThermalResistance;
   /** What of the whole difference falls across the outer film. */
   readonly share: number;
@@ -32,7 +33,7 @@ export interface Surface {
 }
 
 /** Temperature of the outer face of the wrap: films and wrap in series. Source: spiral-duct maker bulletin, turned round. */
-export function surfaceTemperature(wall: DuctWall, r: ThermalResistance): Surface {
+export function surfaceTemperature(wall: DuctWall, r: ThermalResistance): OuterFace {
   const total = thermalResistance(wall.innerFilm + r + wall.outerFilm);
   const share = wall.outerFilm / total;
   return { total, share, surface: fahrenheit(wall.around - (wall.around - wall.inside) * share) };

@@ -82,13 +82,21 @@ export function CellEditor({
   const hasList = formula.isFormula || (question?.choices ?? []).length > 0;
   const listed = formula.isFormula ? options : choices;
   const at = formula.isFormula ? formula.active : active;
+  // At the right edge of the sheet a formula grows to the left.
+  const wanted = Math.min(roomForFormula, (typed.length + 4) * formulaCharacter);
+  const shift = formula.isFormula ? Math.max(0, Math.min(place.left, wanted - place.room)) : 0;
   const name = [labelOf(sheet, address), writeAddress(address)].filter(Boolean).join(', ');
   return (
     <div
       className="cell-editor"
       data-side={place.side}
       data-edge={place.edge}
-      style={{ left: place.left, top: place.top, minWidth: place.width, maxWidth: place.room }}
+      style={{
+        left: place.left - shift,
+        top: place.top,
+        minWidth: place.width + shift,
+        maxWidth: place.room + shift,
+      }}
     >
       <input
         ref={field}
@@ -176,6 +184,10 @@ export function CellEditor({
     </div>
   );
 }
+
+/** In pixels: what a formula should have at least, and one of its characters. */
+const roomForFormula = 360;
+const formulaCharacter = 9;
 
 /** What is pressed beside the field would take the focus, and the field would offer what was typed so far. */
 function keepFocus(event: MouseEvent): void {

@@ -39,6 +39,7 @@ import {
   wholeLine,
   wholeLines,
 } from './selection.ts';
+import { type SortDeed, sortDeeds } from './sort-deeds.ts';
 import { createTextMeasure } from './text-lines.ts';
 import { useClipboard } from './use-clipboard.ts';
 import { useEditorPlace } from './use-editor-place.ts';
@@ -273,12 +274,15 @@ export function OneSheet({
   /** The place is in pixels of the window. */
   function openMenu({ left, top }: MenuPlace, lines: CellRange): void {
     const outer = frame.current?.getBoundingClientRect();
-    const groups = lineDeedGroups(sheet, lines);
+    const sorting = sortDeeds(sheet, state.values, lines);
+    // After what is done to rows, before what is done to columns.
+    const groups: (readonly MenuDeed[])[] = [...lineDeedGroups(sheet, lines)];
+    if (sorting.length > 0) groups.splice(-2, 0, sorting);
     if (groups.length === 0) return;
     setMenu({ place: { left: left - (outer?.left ?? 0), top: top - (outer?.top ?? 0) }, groups });
   }
 
-  function changeLines(command: LineDeed['command']): void {
+  function changeLines(command: MenuDeed['command']): void {
     if (command.type === 'fit_columns') {
       fitColumns(command.at, command.count);
       return;
@@ -464,9 +468,11 @@ export function OneSheet({
   );
 }
 
+type MenuDeed = LineDeed | SortDeed;
+
 interface OpenMenu {
   readonly place: MenuPlace;
-  readonly groups: readonly (readonly LineDeed[])[];
+  readonly groups: readonly (readonly MenuDeed[])[];
 }
 
 /** The same object while the range is the same, so that the sheet is not shown anew for nothing. */

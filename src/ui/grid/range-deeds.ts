@@ -4,6 +4,7 @@ import type { SessionState } from '../../session/state.ts';
 import { cellsIn } from '../../workbook/cells.ts';
 import type { LinesCommand } from '../../workbook/command/lines.ts';
 import type { SightCommand } from '../../workbook/command/sight.ts';
+import type { SortCommand } from '../../workbook/command/sort.ts';
 import type { Command } from '../../workbook/commands.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import { columnAt } from '../../workbook/lines.ts';
@@ -17,7 +18,7 @@ export interface RangeDeeds {
   /** From one block over a wider one, which is then selected. */
   readonly fill: (from: CellRange, to: CellRange) => void;
   readonly fillByKey: (direction: 'down' | 'right') => void;
-  readonly changeLines: (command: LinesCommand | SightCommand) => boolean;
+  readonly changeLines: (command: LinesCommand | SightCommand | SortCommand) => boolean;
   /** The selected columns become wider or narrower, each from its own width. */
   readonly resize: (by: number) => void;
   /** The same for the rows or columns that are selected from end to end; false where none are. */

@@ -10,6 +10,8 @@ export const usualHeight = 34;
 const lineHeight = 20;
 const roomAbove = 12;
 const roomBeside = 20;
+/** Before the words of a check. */
+const roomForSign = 24;
 /** A row is never higher than what can be looked at. */
 const mostLines = 24;
 
@@ -36,8 +38,10 @@ export function heightOf(sheet: Sheet, values: Values, row: number, measure: Tex
     const look = columnAt(sheet, column);
     if (!cell?.style?.wraps || look.hidden) return 1;
     const { text } = showValue(shownValue(sheet, { row, column }, cell, values), cell.unit, cell.format);
-    const isBold = cell.style.bold === true || cell.role === 'heading';
-    return countLines(text, columnPixels(look.width) - roomBeside, (words) => measure.width(words, isBold));
+    const isCheck = cell.role === 'check';
+    const isBold = cell.style.bold === true || cell.role === 'heading' || isCheck;
+    const room = columnPixels(look.width) - roomBeside - (isCheck ? roomForSign : 0);
+    return countLines(text, room, (words) => measure.width(words, isBold));
   });
   const most = Math.min(mostLines, Math.max(...lines));
   return most === 1 ? usualHeight : most * lineHeight + roomAbove;

@@ -1,17 +1,11 @@
 import { type KeyboardEvent, useEffect, useLayoutEffect, useRef } from 'react';
+import type { Deed } from './deed.ts';
 import './deed-menu.css';
 
 /** Where a menu opens, in pixels inside the frame around it. */
 export interface MenuPlace {
   readonly left: number;
   readonly top: number;
-}
-
-/** Something that can be done, as the person reads it. */
-export interface Deed {
-  readonly says: string;
-  /** The key that does the same without the menu. */
-  readonly key?: string;
 }
 
 /** What can be done, at the place where it was asked for. The arrow keys walk it, Escape closes it. */

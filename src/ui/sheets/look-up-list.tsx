@@ -1,10 +1,11 @@
 /** What can be looked at in place of the sheet. */
-export type LookUpPage = 'functions' | 'names' | 'attention';
+export type LookUpPage = 'functions' | 'names' | 'attention' | 'keys';
 
 const pages = {
   functions: 'Trade functions',
   names: 'Names',
   attention: 'Needs attention',
+  keys: 'Keys',
 } as const satisfies Record<LookUpPage, string>;
 
 /** What can be looked up without leaving the workbook. */
@@ -20,7 +21,7 @@ export function LookUpList({
   return (
     <nav className="sheet-list" aria-labelledby="look-up-heading">
       <h2 id="look-up-heading">Look up</h2>
-      {(['functions', 'names', 'attention'] as const).map((page) => (
+      {(['functions', 'names', 'attention', 'keys'] as const).map((page) => (
         <button
           key={page}
           type="button"

@@ -16,6 +16,10 @@ const heads = {
     title: 'Needs attention',
     says: 'Blanks to fill in, checks that say look or stop, and cells without a figure. Press one to go there.',
   },
+  keys: {
+    title: 'Keys',
+    says: 'Everything on this page can be done without a mouse. On a Mac, Cmd does what Ctrl does here.',
+  },
   files: {
     title: 'Files and shelf',
     says: 'All is kept in this browser as you type. A file is for another computer, for somebody else, or for safekeeping.',

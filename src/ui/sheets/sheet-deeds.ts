@@ -1,4 +1,4 @@
-import type { Deed } from '../menu/deed-menu.tsx';
+import type { Deed } from '../menu/deed.ts';
 
 /** What can be done to a sheet from the list of sheets. */
 export interface SheetDeed extends Deed {

@@ -93,6 +93,8 @@ export function FormulaEditor({
         selection: { anchor: text.length },
         extensions: [
           autocompletion({
+            // Tab takes what is offered, however soon it comes.
+            interactionDelay: 0,
             override: [completionSource(() => session.getState().workbook)],
             icons: false,
             optionClass: () => 'formula-option',

@@ -68,7 +68,7 @@ describe.each(fittings.map((spec) => [spec.name, spec] as const))('%s, for all t
   });
 
   it('is laid out for many of them', () => {
-    const calls = fc.sample(callsOf(spec), { numRuns: 300, seed: 1 });
+    const calls = fc.sample(callsOf(spec), { numRuns: 300 });
     const done = calls.filter((raw) => spec.call(raw).ok).length;
     expect(done / calls.length).toBeGreaterThan(0.05);
   });

@@ -13,7 +13,7 @@ import {
 import {
   type ElbowSizes,
   elbowForms,
-  mostMitre,
+  mostMiter,
   type RectangularElbow,
   rectangularElbow,
 } from '../../../src/trade/blank/rectangular-elbow.ts';
@@ -32,7 +32,7 @@ const sizesWith = (most: number) =>
     flange: double(0, 3),
     divisions: fc.integer({ min: 4, max: 96 }),
   });
-const anySizes = sizesWith(mostMitre).map(withRoom);
+const anySizes = sizesWith(mostMiter).map(withRoom);
 
 /** The flanges of a tight throat need room between the straight ends. */
 function withRoom(sizes: ElbowSizes): ElbowSizes {
@@ -154,7 +154,7 @@ it('a miter near a half turn is refused, a radius is not', () => {
   fc.assert(
     fc.property(sizesWith(180).map(withRoom), (sizes) => {
       const outcome = rectangularElbow(sizes);
-      expect(outcome.ok).toBe(sizes.form === 'radius' || sizes.angle <= mostMitre);
+      expect(outcome.ok).toBe(sizes.form === 'radius' || sizes.angle <= mostMiter);
       if (!outcome.ok) return;
       for (const piece of outcome.value.pieces) {
         expect(cutOutline(piece).every((at) => Number.isFinite(at.across + at.up))).toBe(true);

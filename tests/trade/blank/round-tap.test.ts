@@ -10,7 +10,7 @@ import {
   tapEnd,
 } from '../../../src/trade/blank/round-tap.ts';
 
-const set = { seed: 20261125, numRuns: 150 };
+const set = { numRuns: 150 };
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 function made(sizes: RoundTapSizes): RoundTap {

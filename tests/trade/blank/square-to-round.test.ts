@@ -9,7 +9,7 @@ import {
   squareToRound,
 } from '../../../src/trade/blank/square-to-round.ts';
 
-const set = { seed: 20261125, numRuns: 150 };
+const set = { numRuns: 150 };
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const size = (min: number, max: number) => double(min, max).map(inches);
 

@@ -9,7 +9,7 @@ import { hangerRow, weakestFor } from '../../../src/trade/hang/size.ts';
 import { hangerSpacing, hangRules, hungDucts } from '../../../src/trade/hang/spacing.ts';
 import type { DuctSection } from '../../../src/trade/section.ts';
 
-const set = { seed: 20261125, numRuns: 300 };
+const set = { numRuns: 300 };
 const pipe: DuctSection = { shape: 'round', diameter: inches(12) };
 const duct: DuctSection = { shape: 'rectangular', width: inches(20), depth: inches(8) };
 const plain: HangerSizes = {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { conductivity, inches, thermalResistance } from '../../../src/base/quantity.ts';
 import { roundLayer, thicknessForFace } from '../../../src/trade/wrap/layer.ts';
 
-const set = { seed: 20261125, numRuns: 200 };
+const set = { numRuns: 200 };
 const diameter = fc.double({ min: 2, max: 120, noNaN: true });
 const thickness = fc.double({ min: 0.05, max: 12, noNaN: true });
 const k = fc.double({ min: 0.1, max: 1, noNaN: true });

@@ -1,0 +1,84 @@
+import type { CellAddress, CellRange } from '../base/address.ts';
+import { type CellValue, isFault } from '../base/value.ts';
+import { referencesIn } from '../formula/references.ts';
+import { cellAt } from './cells.ts';
+import { isFormula, type Sheet } from './document.ts';
+import { shownValue } from './standing.ts';
+import type { Values } from './values.ts';
+
+/** The rows that can be put in order around a cell: those of its table, without headings above and totals below. Null
+ *  where there are not two of them. */
+export function rowsAround(sheet: Sheet, { row, column }: CellAddress): CellRange | null {
+  const isRow = (at: number) => {
+    const cells = sheet.rows[at] ?? [];
+    return cells.some((cell) => cell !== null) && !cells.some((cell) => cell?.role === 'heading');
+  };
+  let first = cellAt(sheet, { row, column })?.role === 'heading' ? row + 1 : row;
+  if (!isRow(first)) return null;
+  let last = first;
+  while (isRow(first - 1)) first -= 1;
+  while (isRow(last + 1)) last += 1;
+  const isColumn = (at: number) =>
+    at >= 0 &&
+    sheet.rows.slice(Math.max(0, first - 1), last + 1).some((cells) => (cells[at] ?? null) !== null);
+  if (!isColumn(column)) return null;
+  let [left, right] = [column, column];
+  while (isColumn(left - 1)) left -= 1;
+  while (isColumn(right + 1)) right += 1;
+  while (last > first && isTotal(sheet, last, first)) last -= 1;
+  if (last === first) return null;
+  return { from: { row: first, column: left }, to: { row: last, column: right } };
+}
+
+/** A row that reads blocks of the rows above it sums them up, and stays below them. */
+function isTotal(sheet: Sheet, row: number, first: number): boolean {
+  return (sheet.rows[row] ?? []).some((cell) => {
+    if (!cell || !isFormula(cell.content)) return false;
+    return referencesIn(cell.content.formula).some(
+      (one) =>
+        one.type === 'range' &&
+        (one.sheet === null || one.sheet.toLowerCase() === sheet.name.toLowerCase()) &&
+        one.start.row !== one.end.row &&
+        Math.min(one.start.row, one.end.row) >= first &&
+        Math.max(one.start.row, one.end.row) < row,
+    );
+  });
+}
+
+const words = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+
+/** The order in which the rows of a block stand when their values in one column rise or fall: numbers before words, `S2`
+ *  before `S10`; rows without a value come last either way, and rows with the same one stay as they are. */
+export function orderBy(
+  sheet: Sheet,
+  values: Values,
+  { from, to }: CellRange,
+  column: number,
+  direction: 'rising' | 'falling',
+): readonly number[] {
+  const rows = Array.from({ length: to.row - from.row + 1 }, (_, at) => {
+    const address = { row: from.row + at, column };
+    return { at, value: shownValue(sheet, address, cellAt(sheet, address), values) };
+  });
+  const sign = direction === 'rising' ? 1 : -1;
+  return rows
+    .toSorted((one, other) => {
+      const [isNone, isOtherNone] = [isEmpty(one.value), isEmpty(other.value)];
+      if (isNone || isOtherNone) return Number(isNone) - Number(isOtherNone);
+      return sign * compare(one.value, other.value);
+    })
+    .map(({ at }) => at);
+}
+
+function isEmpty(value: CellValue): boolean {
+  return value === null || value === '' || isFault(value);
+}
+
+const kinds = ['number', 'string', 'boolean'];
+
+function compare(one: CellValue, other: CellValue): number {
+  if (typeof one === 'number' && typeof other === 'number') return one - other;
+  if (typeof one === 'string' && typeof other === 'string') return words.compare(one, other);
+  if (typeof one === typeof other) return Number(one) - Number(other);
+  return kinds.indexOf(typeof one) - kinds.indexOf(typeof other);
+}
