@@ -4,11 +4,12 @@ import type { AnyTradeFunction } from '../catalogue/define.ts';
 import { builtins } from '../formula/builtins.ts';
 import type { CalculatorBook, CellChange, Place, ShapedCalculator } from './calculator.ts';
 import { guardedPlugins } from './guarded-plugins.ts';
-import { type KeptBook, keepBook } from './kept-book.ts';
+import { isReading, type KeptBook, keepBook } from './kept-book.ts';
 import { insideFunction } from './own-plugin.ts';
 import { placeName } from './place-name.ts';
 import { attempt, buildSoundly, engineContent, type SoundEngine } from './sound-engine.ts';
 import { valueTeller } from './tell-value.ts';
+import { toldValues } from './told-values.ts';
 import { gaveUpFault } from './wording.ts';
 
 /** A calculator in this very thread. It keeps the book itself, since an engine that throws is left half-changed: it is
@@ -22,8 +23,7 @@ export function createCalculator({
   const inside = functions.map(insideFunction);
   const guarded = guardedPlugins();
   let open: (SoundEngine & { readonly book: KeptBook }) | null = null;
-  /** The value of each formula cell as told last, by the name of its place. */
-  let told = new Map<string, CellValue>();
+  let told = toldValues();
 
   function opened(): SoundEngine & { readonly book: KeptBook } {
     if (!open) throw new Error('The calculator must be told to open a book first.');
@@ -51,12 +51,11 @@ export function createCalculator({
     const tell = valueTeller(book, engine);
     const changes: CellChange[] = [];
     for (const place of places) {
-      if (book.at(place)?.type !== 'formula') continue;
-      const name = placeName(place);
+      if (!isReading(book.at(place))) continue;
       const value = tell(engine.valueAt(place), place);
-      const before = told.get(name);
+      const before = told.get(place);
       if (before !== undefined && isSame(before, value)) continue;
-      told.set(name, value);
+      told.set(place, value);
       changes.push({ ...place, value });
     }
     return changes;
@@ -65,19 +64,19 @@ export function createCalculator({
   /** Values told of cells that hold no formula any more are forgotten, so that a later one is told again. */
   function adopt(given: CalculatorBook): readonly CellChange[] {
     const before = told;
-    told = new Map();
+    told = toldValues();
     rebuild(keepBook(given, functionNames));
     const places = everyFormula();
-    for (const name of places.map(placeName)) {
-      const value = before.get(name);
-      if (value !== undefined) told.set(name, value);
+    for (const place of places) {
+      const value = before.get(place);
+      if (value !== undefined) told.set(place, value);
     }
     return news(places);
   }
 
   return {
     open: async (given) => {
-      told = new Map();
+      told = toldValues();
       return adopt(given);
     },
 
@@ -88,8 +87,8 @@ export function createCalculator({
       const edited = new Map<string, Place>();
       for (const place of edits.map(book.placeIn)) edited.set(placeName(place), place);
       for (const { content, ...place } of edits) book.put(place, content);
-      for (const [name, place] of edited) {
-        if (book.at(place)?.type !== 'formula') told.delete(name);
+      for (const place of edited.values()) {
+        if (!isReading(book.at(place))) told.forget(place);
       }
       const contents = Array.from(edited.values(), (place) => ({
         ...place,
@@ -129,7 +128,7 @@ export function createCalculator({
     close: async () => {
       attempt(() => open?.engine.close());
       open = null;
-      told = new Map();
+      told = toldValues();
     },
   };
 }

@@ -7,7 +7,6 @@ import {
   type SimpleCellAddress,
   SimpleRangeValue,
 } from 'hyperformula';
-import type { CellAddress } from '../base/address.ts';
 import type { CellBlock, CellFault, CellValue } from '../base/value.ts';
 import type { Content } from '../workbook/document.ts';
 import type { Place } from './calculator.ts';
@@ -29,7 +28,7 @@ export type EngineContent = Content | CellFault;
 
 export interface EngineSheet {
   readonly name: string;
-  readonly cells: readonly (CellAddress & { readonly content: EngineContent })[];
+  readonly rows: readonly (readonly EngineContent[])[];
 }
 
 /** The outside engine with one book in it. What it does may throw, and then it is to be thrown away. */
@@ -73,7 +72,7 @@ export function buildEngine(
   }
 
   const engine = HyperFormula.buildFromSheets(
-    Object.fromEntries(sheets.map((sheet) => [sheet.name, gridOf(sheet, raw)])),
+    Object.fromEntries(sheets.map((sheet) => [sheet.name, sheet.rows.map((cells) => cells.map(raw))])),
     {
       ...settings,
       dateFormats: [...settings.dateFormats],
@@ -109,6 +108,8 @@ export function buildEngine(
     },
     valueAt: (place) => {
       const address = inside(place);
+      const exact = engine.addressMapping.getCellValue(address);
+      if (typeof exact === 'number') return plainValue(exact);
       const value = engine.getCellValue(address);
       if (value instanceof DetailedCellError) return faultOf(value);
       return typeof value === 'number' ? exactNumber(engine, address) : value;
@@ -138,15 +139,4 @@ export function buildEngine(
 function exactNumber(engine: HyperFormula, address: SimpleCellAddress): CellValue {
   const kept = engine.addressMapping.getCellValue(address);
   return kept instanceof SimpleRangeValue ? null : plainValue(kept);
-}
-
-function gridOf(sheet: EngineSheet, raw: (content: EngineContent) => RawCellContent): RawCellContent[][] {
-  const grid: RawCellContent[][] = [];
-  for (const { row, column, content } of sheet.cells) {
-    while (grid.length <= row) grid.push([]);
-    const cells = grid[row] ?? [];
-    while (cells.length < column) cells.push(null);
-    cells[column] = raw(content);
-  }
-  return grid;
 }

@@ -1,25 +1,27 @@
 import { type CellAddress, isInRange } from '../base/address.ts';
+import type { Plain } from '../base/value.ts';
 import { type Content, isFormula } from '../workbook/document.ts';
-import { placeKey, placeOfKey } from '../workbook/values.ts';
 import type { CalculatorBook, Place } from './calculator.ts';
 import { usableNames } from './names.ts';
 import { addressesIn, cellCount, type Reach } from './reach.ts';
 import { type FormulaReader, formulaReader, type ReadFormula } from './read-formula.ts';
 
-/** A cell as the calculator remembers it; a formula comes with what was read in it. */
-export type KeptCell =
-  | { readonly type: 'plain'; readonly content: Content }
-  | { readonly type: 'formula'; readonly reading: ReadFormula };
+/** A cell as the calculator remembers it; a formula as what was read in it. */
+export type KeptCell = Plain | ReadFormula;
+
+export function isReading(cell: KeptCell): cell is ReadFormula {
+  return typeof cell === 'object' && cell !== null;
+}
 
 /** The calculator's own copy of a book, from which the engine can be built again at any time. */
 export interface KeptBook {
   readonly sheetNames: readonly string[];
   /** The place with its sheet's name as the book writes it. Throws when the book has no such sheet. */
   placeIn(place: Place): Place;
-  at(place: Place): KeptCell | undefined;
+  at(place: Place): KeptCell;
   put(place: Place, content: Content): void;
-  /** Every cell that holds something, sheet by sheet and row by row. */
-  cellsOf(sheet: string): readonly (CellAddress & { readonly cell: KeptCell })[];
+  rowsOf(sheet: string): readonly (readonly KeptCell[])[];
+  /** Every formula, sheet by sheet and row by row. */
   formulas(): readonly FormulaCell[];
   formulasIn(reach: Reach): readonly FormulaCell[];
   /** The formula cells that read this cell directly. */
@@ -47,30 +49,24 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
     return sheet;
   }
 
-  function keep(sheet: KeptSheet, key: number, content: Content): void {
-    if ((content === null) === sheet.cells.has(key)) sheet.order = null;
-    if (content === null) sheet.cells.delete(key);
-    else if (!isFormula(content)) sheet.cells.set(key, { type: 'plain', content });
-    else {
-      const reading = reader.read(content.formula, sheet.name.toLowerCase());
-      sheet.cells.set(key, { type: 'formula', reading });
-    }
+  function kept(content: Content, sheet: KeptSheet): KeptCell {
+    return isFormula(content) ? reader.read(content.formula, sheet.key) : content;
   }
 
   function formulasOf(sheet: KeptSheet): readonly FormulaCell[] {
-    const found: FormulaCell[] = [];
-    for (const [key, cell] of inOrder(sheet)) {
-      if (cell.type !== 'formula') continue;
-      found.push({ place: { sheet: sheet.name, ...placeOfKey(key) }, reading: cell.reading });
-    }
-    return found;
+    sheet.formulas ??= sheet.rows.flatMap((cells, row) => {
+      const found: FormulaCell[] = [];
+      for (const [column, cell] of cells.entries()) {
+        if (isReading(cell)) found.push({ place: { sheet: sheet.name, row, column }, reading: cell });
+      }
+      return found;
+    });
+    return sheet.formulas;
   }
 
   for (const { name, rows } of book.sheets) {
     const sheet = sheetOf(name);
-    for (const [row, contents] of rows.entries()) {
-      for (const [column, content] of contents.entries()) keep(sheet, placeKey({ row, column }), content);
-    }
+    sheet.rows = rows.map((contents) => contents.map((content) => kept(content, sheet)));
   }
 
   function formulas(): readonly FormulaCell[] {
@@ -80,9 +76,17 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
   return {
     sheetNames,
     placeIn: ({ sheet, row, column }) => ({ sheet: sheetOf(sheet).name, row, column }),
-    at: (place) => sheetOf(place.sheet).cells.get(placeKey(place)),
-    put: (place, content) => keep(sheetOf(place.sheet), placeKey(place), content),
-    cellsOf: (name) => Array.from(inOrder(sheetOf(name)), ([key, cell]) => ({ ...placeOfKey(key), cell })),
+    at: (place) => cellAt(sheetOf(place.sheet), place),
+    put: ({ sheet: name, row, column }, content) => {
+      const sheet = sheetOf(name);
+      const cell = kept(content, sheet);
+      if (isReading(cell) || isReading(cellAt(sheet, { row, column }))) sheet.formulas = null;
+      while (sheet.rows.length <= row) sheet.rows.push([]);
+      const cells = sheet.rows[row] ?? [];
+      while (cells.length < column) cells.push(null);
+      cells[column] = cell;
+    },
+    rowsOf: (name) => sheetOf(name).rows,
     formulas,
     readersOf: (place) => {
       const sheet = place.sheet.toLowerCase();
@@ -95,23 +99,20 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
     formulasIn: (reach) => {
       const sheet = sheets.get(reach.sheet);
       if (!sheet) return [];
-      if (cellCount(reach) > sheet.cells.size) {
-        return formulasOf(sheet).filter(({ place }) => isInRange(place, reach.range));
-      }
-      const found: FormulaCell[] = [];
-      for (const address of addressesIn(reach)) {
-        const cell = sheet.cells.get(placeKey(address));
-        if (cell?.type === 'formula')
-          found.push({ place: { sheet: sheet.name, ...address }, reading: cell.reading });
-      }
-      return found;
+      const found = formulasOf(sheet);
+      if (cellCount(reach) > found.length) return found.filter(({ place }) => isInRange(place, reach.range));
+      return [...addressesIn(reach)].flatMap((address) => {
+        const reading = cellAt(sheet, address);
+        return isReading(reading) ? [{ place: { sheet: sheet.name, ...address }, reading }] : [];
+      });
     },
     refuseSpill: (text) => {
       reader.refuseSpill(text);
       for (const sheet of sheets.values()) {
-        for (const [key, cell] of sheet.cells) {
-          if (cell.type === 'formula' && cell.reading.text === text) keep(sheet, key, { formula: text });
-        }
+        sheet.formulas = null;
+        sheet.rows = sheet.rows.map((cells) =>
+          cells.map((cell) => (isReading(cell) && cell.text === text ? reader.read(text, sheet.key) : cell)),
+        );
       }
     },
   };
@@ -119,19 +120,17 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
 
 interface KeptSheet {
   readonly name: string;
-  readonly cells: Map<number, KeptCell>;
-  /** The keys in order, until a cell comes or goes. */
-  order: readonly number[] | null;
+  /** The name in small letters. */
+  readonly key: string;
+  rows: KeptCell[][];
+  /** Its formulas in order, until one comes or goes. */
+  formulas: readonly FormulaCell[] | null;
 }
 
 function newSheet(name: string): KeptSheet {
-  return { name, cells: new Map(), order: null };
+  return { name, key: name.toLowerCase(), rows: [], formulas: null };
 }
 
-function* inOrder(sheet: KeptSheet): Generator<readonly [number, KeptCell]> {
-  sheet.order ??= [...sheet.cells.keys()].sort((one, other) => one - other);
-  for (const key of sheet.order) {
-    const cell = sheet.cells.get(key);
-    if (cell) yield [key, cell];
-  }
+function cellAt(sheet: KeptSheet, { row, column }: CellAddress): KeptCell {
+  return sheet.rows[row]?.[column] ?? null;
 }

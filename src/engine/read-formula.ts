@@ -6,6 +6,7 @@ import { type Expression, withoutGroups } from '../formula/expression.ts';
 import type { FormulaFault } from '../formula/fault.ts';
 import { referencesIn } from '../formula/references.ts';
 import { wordFormulaFault } from '../formula/wording.ts';
+import { filledDown, type Written } from './filled-down.ts';
 import { withPlaces } from './named-places.ts';
 import type { Names } from './names.ts';
 import { type Reach, reachOf } from './reach.ts';
@@ -37,7 +38,12 @@ export function formulaReader(about: {
     names: [...about.names.values()].map((one) => one.name),
     sheets: about.sheets,
   };
-  const remembered = new Map<string, Checked>();
+  /** What stands in cells, by sheet and text; shape trees are not kept, since a large book has many. */
+  const remembered = new Map(
+    about.sheets.map((sheet) => [sheet.toLowerCase(), new Map<string, ReadFormula>()]),
+  );
+  const spilling = new Set<string>();
+  const pattern = filledDown();
 
   function check(text: string): Checked {
     try {
@@ -53,17 +59,27 @@ export function formulaReader(about: {
 
   function reading(text: string, sheet: string, checked: Checked): ReadFormula {
     if (!checked.ok) return { text, type: 'refused', fault: checked.fault.cell };
-    const written = engineText(checked.value);
-    return { text, type: 'sound', written, reaches: reachesOf(checked.value, sheet) };
+    return { text, type: 'sound', ...written(checked.value, sheet) };
+  }
+
+  function written(expression: Expression, sheet: string): Written {
+    return { written: engineText(expression), reaches: reachesOf(expression, sheet) };
   }
 
   return {
     read: (text, sheet) => {
-      let checked = remembered.get(text) ?? check(text);
+      const own = remembered.get(sheet);
+      const known = own?.get(text);
+      if (known) return known;
+      const like = spilling.size === 0 ? pattern.like(text, sheet) : null;
+      if (like) return { text, type: 'sound', ...like };
+      let checked = spilling.has(text) ? failed(spill) : check(text);
       // Kept in a cell, a block would show a fault there and yet be handed on.
       if (checked.ok && withoutGroups(checked.value).type === 'range') checked = failed(spill);
-      remembered.set(text, checked);
-      return reading(text, sheet, checked);
+      const read = reading(text, sheet, checked);
+      if (checked.ok) pattern.learn(text, sheet, checked.value, (one) => written(one, sheet));
+      own?.set(text, read);
+      return read;
     },
     readFreely: (text, sheet) => {
       const alone = check(text);
@@ -72,7 +88,10 @@ export function formulaReader(about: {
       const [block] = inCall.ok && inCall.value.type === 'call' ? inCall.value.arguments : [];
       return reading(text, sheet, block && block.type !== 'missing' ? done(block) : alone);
     },
-    refuseSpill: (text) => remembered.set(text, failed(spill)),
+    refuseSpill: (text) => {
+      spilling.add(text);
+      for (const own of remembered.values()) own.delete(text);
+    },
   };
 }
 

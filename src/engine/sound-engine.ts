@@ -1,6 +1,6 @@
 import type { FunctionPluginDefinition } from 'hyperformula';
 import { buildEngine, type EngineContent, type FormulaEngine } from './formula-engine.ts';
-import type { KeptBook, KeptCell } from './kept-book.ts';
+import { isReading, type KeptBook, type KeptCell } from './kept-book.ts';
 import type { InsideFunction } from './own-plugin.ts';
 import { placeName } from './place-name.ts';
 import { gaveUpFault } from './wording.ts';
@@ -22,15 +22,20 @@ export function buildSoundly(
 ): SoundEngine {
   const setAside = new Set<string>();
 
-  function build(isIn: (place: string) => boolean): FormulaEngine {
+  /** With all formulas that are not set aside, or with some of them. */
+  function build(chosen?: ReadonlySet<string>): FormulaEngine {
+    const isPlain = setAside.size === 0 && chosen === undefined;
+    const contentAt = (sheet: string, row: number, column: number, cell: KeptCell): EngineContent => {
+      if (isPlain || !isReading(cell)) return engineContent(cell);
+      const place = placeName({ sheet, row, column });
+      if (setAside.has(place)) return gaveUpFault;
+      return chosen === undefined || chosen.has(place) ? engineContent(cell) : null;
+    };
     const sheets = book.sheetNames.map((name) => ({
       name,
-      cells: book.cellsOf(name).map(({ cell, ...address }) => {
-        if (cell.type !== 'formula') return { ...address, content: cell.content };
-        const place = placeName({ sheet: name, ...address });
-        if (setAside.has(place)) return { ...address, content: gaveUpFault };
-        return { ...address, content: isIn(place) ? engineContent(cell) : null };
-      }),
+      rows: book
+        .rowsOf(name)
+        .map((cells, row) => cells.map((cell, column) => contentAt(name, row, column, cell))),
     }));
     return buildEngine(sheets, functions, builtins);
   }
@@ -48,7 +53,7 @@ export function buildSoundly(
     while (broken - sound > 1) {
       const middle = Math.floor((sound + broken) / 2);
       const chosen = new Set(ordered.slice(0, middle));
-      const built = attempt(() => build((place) => chosen.has(place)));
+      const built = attempt(() => build(chosen));
       attempt(() => built?.close());
       if (built) sound = middle;
       else broken = middle;
@@ -59,9 +64,9 @@ export function buildSoundly(
   }
 
   for (;;) {
-    const engine = attempt(() => build(() => true));
+    const engine = attempt(() => build());
     if (!engine) {
-      if (setAside.size === 0) build(() => false).close(); // throws where no formula is to blame
+      if (setAside.size === 0) build(new Set()).close(); // throws where no formula is to blame
       setAside.add(culprit());
       continue;
     }
@@ -72,10 +77,9 @@ export function buildSoundly(
   }
 }
 
-export function engineContent(cell: KeptCell | undefined): EngineContent {
-  if (!cell) return null;
-  if (cell.type === 'plain') return cell.content;
-  return cell.reading.type === 'refused' ? cell.reading.fault : { formula: cell.reading.written };
+export function engineContent(cell: KeptCell): EngineContent {
+  if (!isReading(cell)) return cell;
+  return cell.type === 'refused' ? cell.fault : { formula: cell.written };
 }
 
 /** The outcome, or undefined when the engine throws: it is then half-changed and must not be used again. */

@@ -2,7 +2,7 @@ import { sameAddress } from '../base/address.ts';
 import { type CellValue, isFault } from '../base/value.ts';
 import type { Place } from './calculator.ts';
 import type { FormulaEngine } from './formula-engine.ts';
-import type { KeptBook } from './kept-book.ts';
+import { isReading, type KeptBook } from './kept-book.ts';
 import { placeName, readPlaceName } from './place-name.ts';
 import { ringFinder } from './ring.ts';
 import { longestText, tooLongFault } from './wording.ts';
@@ -15,10 +15,8 @@ export function valueTeller(
 ): (value: CellValue, place?: Place) => CellValue {
   const ringThrough = ringFinder((place) => {
     const cell = book.at(place);
-    if (cell?.type !== 'formula' || cell.reading.type !== 'sound') return [];
-    return cell.reading.reaches
-      .flatMap((reach) => book.formulasIn(reach).map((read) => read.place))
-      .filter(isInRing);
+    if (!isReading(cell) || cell.type !== 'sound') return [];
+    return cell.reaches.flatMap((reach) => book.formulasIn(reach).map((read) => read.place)).filter(isInRing);
   });
 
   function isInRing(place: Place): boolean {

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { Suspense, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { type CellAddress, type CellRange, sameAddress } from '../base/address.ts';
 import type { Outcome } from '../base/outcome.ts';
 import { cellsOf, sheetWithId } from '../workbook/cells.ts';
@@ -6,20 +6,16 @@ import type { Command } from '../workbook/commands.ts';
 import type { Sheet } from '../workbook/document.ts';
 import { sumsOf } from '../workbook/selection-sums.ts';
 import type { Standing } from '../workbook/standing.ts';
-import { AttentionPage } from './attention/attention-page.tsx';
 import type { DeskKeeper } from './desk.ts';
 import { FilesLink } from './files/files-link.tsx';
-import { FilesPage } from './files/files-page.tsx';
 import { useWorkbookFile } from './files/use-workbook-file.ts';
 import { FindPanel, type FindWish } from './find/find-panel.tsx';
 import { useFindKeys } from './find/use-find-keys.ts';
 import { createWritingDesk, WritingDeskContext } from './formula/writing-desk.ts';
-import { FunctionFinder } from './functions/function-finder.tsx';
 import { isOneCell, rangeOf, selectionWords, usedPart } from './grid/selection.ts';
 import { SheetGrid } from './grid/sheet-grid.tsx';
 import { Header } from './header/header.tsx';
-import { KeysPage } from './keys/keys-page.tsx';
-import { NamesPage } from './names/names-page.tsx';
+import { later } from './later.tsx';
 import { Notice, type Notice as NoticeText } from './notice.tsx';
 import { LookUpList } from './sheets/look-up-list.tsx';
 import { type Page, PageHead } from './sheets/page-head.tsx';
@@ -31,6 +27,12 @@ import { useHistoryKeys } from './use-history-keys.ts';
 import { useLeaveGuard } from './use-leave-guard.ts';
 import { useDesk, useSessionState } from './use-state.ts';
 import { WorkingPanel } from './working/working-panel.tsx';
+
+const AttentionPage = later(async () => (await import('./attention/attention-page.tsx')).AttentionPage);
+const FilesPage = later(async () => (await import('./files/files-page.tsx')).FilesPage);
+const FunctionFinder = later(async () => (await import('./functions/function-finder.tsx')).FunctionFinder);
+const KeysPage = later(async () => (await import('./keys/keys-page.tsx')).KeysPage);
+const NamesPage = later(async () => (await import('./names/names-page.tsx')).NamesPage);
 
 /** Where the person is: one cell of one sheet. Kept for each sheet, so that coming back is coming back to the same cell. */
 interface Spot {
@@ -231,69 +233,76 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
           <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
         </div>
         <main className="app-sheet">
-          {spot.page ? (
-            <PageHead page={spot.page} />
-          ) : (
-            <>
-              <h1 className="app-sheet-name">{sheet?.name}</h1>
-              <SheetSentence
-                key={sheetId}
-                says={sheet?.says ?? ''}
-                isReadOnly={state.isReadOnly}
-                onOffer={(says) => session.run({ type: 'describe_sheet', sheet: sheetId, says })}
+          <Suspense fallback={null}>
+            {spot.page ? (
+              <PageHead page={spot.page} />
+            ) : (
+              <>
+                <h1 className="app-sheet-name">{sheet?.name}</h1>
+                <SheetSentence
+                  key={sheetId}
+                  says={sheet?.says ?? ''}
+                  isReadOnly={state.isReadOnly}
+                  onOffer={(says) => session.run({ type: 'describe_sheet', sheet: sheetId, says })}
+                />
+              </>
+            )}
+            {notice ? (
+              <Notice
+                {...notice}
+                onDismiss={() => setNotice(null)}
+                onAct={notice.act ?? (() => location.reload())}
               />
-            </>
-          )}
-          {notice ? (
-            <Notice
-              {...notice}
-              onDismiss={() => setNotice(null)}
-              onAct={notice.act ?? (() => location.reload())}
-            />
-          ) : null}
-          {finding ? (
-            <FindPanel
-              session={session}
-              state={state}
-              wish={finding}
-              sheetId={sheetId}
-              onGo={goTo}
-              onClose={closeFind}
-            />
-          ) : null}
-          {spot.page === 'functions' ? <FunctionFinder /> : null}
-          {spot.page === 'keys' ? <KeysPage /> : null}
-          {spot.page === 'names' ? (
-            <NamesPage session={session} state={state} selection={selected} onGo={goTo} key={workbook.id} />
-          ) : null}
-          {spot.page === 'attention' ? (
-            <AttentionPage state={state} sheetId={attention} onGo={go} key={`${workbook.id} ${attention}`} />
-          ) : null}
-          {spot.page === 'files' ? (
-            <FilesPage
-              keeper={keeper}
-              desk={laid}
-              session={session}
-              state={state}
-              sheetId={sheetId}
-              file={file}
-              onTake={take}
-              onOpened={() => setSpot({ sheetId: '', cells: {} })}
-              onImported={go}
-            />
-          ) : null}
-          {spot.page ? null : (
-            <SheetGrid
-              key={workbook.id}
-              session={session}
-              state={state}
-              sheetId={sheetId}
-              selected={address}
-              head={spot.head ?? address}
-              onSelect={(cell, head) => go(sheetId, cell, head)}
-              marked={marked}
-            />
-          )}
+            ) : null}
+            {finding ? (
+              <FindPanel
+                session={session}
+                state={state}
+                wish={finding}
+                sheetId={sheetId}
+                onGo={goTo}
+                onClose={closeFind}
+              />
+            ) : null}
+            {spot.page === 'functions' ? <FunctionFinder /> : null}
+            {spot.page === 'keys' ? <KeysPage /> : null}
+            {spot.page === 'names' ? (
+              <NamesPage session={session} state={state} selection={selected} onGo={goTo} key={workbook.id} />
+            ) : null}
+            {spot.page === 'attention' ? (
+              <AttentionPage
+                state={state}
+                sheetId={attention}
+                onGo={go}
+                key={`${workbook.id} ${attention}`}
+              />
+            ) : null}
+            {spot.page === 'files' ? (
+              <FilesPage
+                keeper={keeper}
+                desk={laid}
+                session={session}
+                state={state}
+                sheetId={sheetId}
+                file={file}
+                onTake={take}
+                onOpened={() => setSpot({ sheetId: '', cells: {} })}
+                onImported={go}
+              />
+            ) : null}
+            {spot.page ? null : (
+              <SheetGrid
+                key={workbook.id}
+                session={session}
+                state={state}
+                sheetId={sheetId}
+                selected={address}
+                head={spot.head ?? address}
+                onSelect={(cell, head) => go(sheetId, cell, head)}
+                marked={marked}
+              />
+            )}
+          </Suspense>
         </main>
         <WorkingPanel
           session={session}

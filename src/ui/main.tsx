@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { readWorkbookFile } from '../workbook/file.ts';
 import { App } from './app.tsx';
 import { createDeskKeeper } from './desk.ts';
+import { fetchTheRest } from './later.tsx';
 import { NoStorage } from './no-storage.tsx';
 import './theme/base.css';
 import './app.css';
@@ -36,6 +37,7 @@ createDeskKeeper(demoJob, mayLoad).then(
       </StrictMode>,
     );
     requestAnimationFrame(afterFirstPaint);
+    mayLoad.then(fetchTheRest);
   },
   (fault: unknown) => root.render(<NoStorage reason={fault instanceof Error ? fault.message : ''} />),
 );

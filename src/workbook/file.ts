@@ -1,10 +1,10 @@
 import { readAddress, writeAddress, writeRange } from '../base/address.ts';
 import { done, failed, type Outcome } from '../base/outcome.ts';
-import type { CellValue, FaultCode } from '../base/value.ts';
 import { cellsOf } from './cells.ts';
 import type { Cell, Sheet, Workbook } from './document.ts';
 import type { FileFault } from './file-fault.ts';
 import { bringUpToDate, newestVersion } from './migrations.ts';
+import { liveValue } from './read-cell.ts';
 import { type StoredWorkbook, type WorkbookFile, workbookFile } from './schema.ts';
 import { placeKey, placeOfKey, type Values } from './values.ts';
 
@@ -14,7 +14,8 @@ export interface KeptWorkbook {
   readonly values: Values;
 }
 
-export const largestFile = 20 * 1024 * 1024;
+/** A sheet of 26 columns by 20,000 rows makes a file of 48 MB, and what can be saved has to open again. */
+export const largestFile = 49 * 1024 * 1024;
 
 /** Text of a workbook file, indented so that two revisions compare line by line. */
 export function writeWorkbookFile(kept: KeptWorkbook): string {
@@ -38,11 +39,7 @@ export function storedForm({ workbook, values }: KeptWorkbook): WorkbookFile {
           [...cellsOf(sheet)].map(({ address, cell }) => [writeAddress(address), storedCell(cell)]),
         ),
       })),
-      names: Object.fromEntries(
-        Object.entries(workbook.names)
-          .sort(([one], [other]) => (one < other ? -1 : 1))
-          .map(([name, { sheet, range }]) => [name, { sheet, range: writeRange(range) }]),
-      ),
+      names: storedNames(workbook),
       examples: workbook.examples as WorkbookFile['workbook']['examples'], // readonly in memory, plain on disk
     } as StoredWorkbook, // the same fields, readonly in memory
     values: Object.fromEntries(
@@ -52,6 +49,15 @@ export function storedForm({ workbook, values }: KeptWorkbook): WorkbookFile {
       ]),
     ),
   };
+}
+
+/** The names in order, each with its cells as text. */
+export function storedNames({ names }: Workbook): StoredWorkbook['names'] {
+  return Object.fromEntries(
+    Object.entries(names)
+      .sort(([one], [other]) => (one < other ? -1 : 1))
+      .map(([name, { sheet, range }]) => [name, { sheet, range: writeRange(range) }]),
+  );
 }
 
 /** Reads the text of a workbook file of this or an earlier version. */
@@ -92,28 +98,8 @@ function liveForm(file: WorkbookFile): Outcome<KeptWorkbook, FileFault> {
   if (tall > mostRows) {
     return failed({ code: 'wrong_shape', place: 'sheets', says: `${tall} rows in all, at most ${mostRows}` });
   }
-  const sheets = file.workbook.sheets.map(liveSheet);
-  const twice = sheets.find((sheet, index) => sheets.some((one, at) => at < index && clash(one, sheet)));
-  if (twice) {
-    return failed({
-      code: 'wrong_shape',
-      place: `sheets › ${twice.name}`,
-      says: 'two sheets have this name or id',
-    });
-  }
-  const names: Record<string, Workbook['names'][string]> = {};
-  for (const [name, { sheet, range }] of Object.entries(file.workbook.names)) {
-    if (!sheets.some((one) => one.id === sheet)) {
-      return failed({
-        code: 'wrong_shape',
-        place: `names › ${name}`,
-        says: 'it points at a sheet that is not there',
-      });
-    }
-    const [from = '', to = from] = range.split(':');
-    const corner = { from: readAddress(from), to: readAddress(to) };
-    if (corner.from && corner.to) names[name] = { sheet, range: { from: corner.from, to: corner.to } };
-  }
+  const workbook = joinSheets(file.workbook, file.workbook.sheets.map(liveSheet));
+  if (!workbook.ok) return workbook;
   const values = new Map(
     Object.entries(file.values).map(([sheet, cells]) => [
       sheet,
@@ -125,8 +111,36 @@ function liveForm(file: WorkbookFile): Outcome<KeptWorkbook, FileFault> {
       ),
     ]),
   );
-  const workbook = { ...file.workbook, sheets, names } as Workbook; // optional fields are absent, never undefined
-  return done({ workbook, values });
+  return done({ workbook: workbook.value, values });
+}
+
+/** A workbook of sheets that have been read already, if they and its names go together. */
+export function joinSheets(
+  stored: Omit<StoredWorkbook, 'sheets'>,
+  sheets: readonly Sheet[],
+): Outcome<Workbook, FileFault> {
+  const twice = sheets.find((sheet, index) => sheets.some((one, at) => at < index && clash(one, sheet)));
+  if (twice) {
+    return failed({
+      code: 'wrong_shape',
+      place: `sheets › ${twice.name}`,
+      says: 'two sheets have this name or id',
+    });
+  }
+  const names: Record<string, Workbook['names'][string]> = {};
+  for (const [name, { sheet, range }] of Object.entries(stored.names)) {
+    if (!sheets.some((one) => one.id === sheet)) {
+      return failed({
+        code: 'wrong_shape',
+        place: `names › ${name}`,
+        says: 'it points at a sheet that is not there',
+      });
+    }
+    const [from = '', to = from] = range.split(':');
+    const corner = { from: readAddress(from), to: readAddress(to) };
+    if (corner.from && corner.to) names[name] = { sheet, range: { from: corner.from, to: corner.to } };
+  }
+  return done({ ...stored, sheets, names } as Workbook); // optional fields are absent, never undefined
 }
 
 /** Of all sheets together. A small file may name a cell far down on each of many sheets. */
@@ -156,12 +170,6 @@ function liveSheet(stored: StoredWorkbook['sheets'][number]): Sheet {
 function storedCell({ content, ...other }: Cell): StoredWorkbook['sheets'][number]['cells'][string] {
   const stored = { ...other, ...(content === null ? {} : { content }) };
   return stored as StoredWorkbook['sheets'][number]['cells'][string]; // the same fields, readonly in memory
-}
-
-function liveValue(value: WorkbookFile['values'][string][string]): CellValue {
-  if (typeof value !== 'object' || value === null) return value;
-  const { fault, sentence, bornAt, ring } = value;
-  return { fault: fault as FaultCode, sentence, ...(bornAt ? { bornAt } : {}), ...(ring ? { ring } : {}) }; // only ever shown, then replaced
 }
 
 function clash(one: Sheet, other: Sheet): boolean {

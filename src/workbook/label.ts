@@ -1,6 +1,7 @@
 import type { CellAddress } from '../base/address.ts';
 import { cellAt } from './cells.ts';
 import type { Sheet } from './document.ts';
+import { rowsAbove } from './rows-above.ts';
 import { shownValue } from './standing.ts';
 import { noValues, type Values } from './values.ts';
 
@@ -15,13 +16,12 @@ export function labelOf(sheet: Sheet, address: CellAddress, values: Values = noV
 
 /** The nearest heading above in the same column, if the cells between belong to the same table. */
 export function headingOver(sheet: Sheet, { row, column }: CellAddress): string {
-  for (let above = row - 1; above >= 0; above -= 1) {
+  if (row > sheet.rows.length) return '';
+  const { emptyAbove, headingsAbove } = rowsAbove(sheet.rows);
+  const end = emptyAbove[row] ?? -1;
+  for (let above = headingsAbove[row] ?? -1; above > end; above = headingsAbove[above] ?? -1) {
     const cell = cellAt(sheet, { row: above, column });
-    if (!cell) {
-      if ((sheet.rows[above] ?? []).every((one) => one === null)) return '';
-      continue;
-    }
-    if (cell.role === 'heading') return column === 0 ? '' : String(cell.content ?? '');
+    if (cell?.role === 'heading') return column === 0 ? '' : String(cell.content ?? '');
   }
   return '';
 }

@@ -35,7 +35,7 @@ const format = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('metres'), places: z.int().min(0).max(6) }),
 ]);
 
-const cell = z.strictObject({
+export const storedCell = z.strictObject({
   content: z.union([plain, z.strictObject({ formula: z.string().max(8192) })]).optional(),
   typed: shortText.optional(),
   role: z.enum(['given', 'figured', 'check', 'text', 'heading']),
@@ -53,7 +53,7 @@ const cell = z.strictObject({
     .optional(),
 });
 
-const sheet = z.strictObject({
+const sheetWithoutCells = {
   id: name,
   name: z.string().regex(/^[^'![\]:*?/\\]{1,60}$/),
   says: shortText,
@@ -62,8 +62,7 @@ const sheet = z.strictObject({
     .max(702),
   hiddenRows: z.array(z.int().min(0).max(99_999)).max(100_000).optional(),
   frozen: z.strictObject({ rows: z.int().min(0).max(12), columns: z.int().min(0).max(6) }).optional(),
-  cells: z.record(address, cell),
-});
+};
 
 const workedExample = z.strictObject({
   name: shortText,
@@ -75,18 +74,25 @@ const workedExample = z.strictObject({
   ),
 });
 
-export const storedWorkbook = z.strictObject({
-  id: name,
-  title: z.string().max(120),
-  kind: z.enum(['job', 'template']),
-  template: z.strictObject({ name, revision: z.int().min(1) }).optional(),
-  sheets: z.array(sheet).min(1).max(200),
-  names: z.record(name, z.strictObject({ sheet: name, range })),
-  examples: z.array(workedExample).max(500),
-});
+function workbookOf<Cells extends z.ZodRawShape>(cells: Cells) {
+  return z.strictObject({
+    id: name,
+    title: z.string().max(120),
+    kind: z.enum(['job', 'template']),
+    template: z.strictObject({ name, revision: z.int().min(1) }).optional(),
+    sheets: z
+      .array(z.strictObject({ ...sheetWithoutCells, ...cells }))
+      .min(1)
+      .max(200),
+    names: z.record(name, z.strictObject({ sheet: name, range })),
+    examples: z.array(workedExample).max(500),
+  });
+}
+
+export const storedWorkbook = workbookOf({ cells: z.record(address, storedCell) });
 
 /** A value as last figured: plain, or a fault. Kept beside the workbook for the first paint, never trusted after it. */
-const storedValue = z.union([
+export const storedValue = z.union([
   z.number(),
   z.string().max(32_767),
   z.boolean(),
@@ -107,5 +113,14 @@ export const workbookFile = z.strictObject({
   values: storedValues,
 });
 
+/** The workbook as a record of a database, where each row is a text: many small objects take a database long to read.
+ *  `record.ts` looks at the cells. */
+export const workbookRecord = z.strictObject({
+  stretchout: z.literal(1),
+  workbook: workbookOf({ rows: z.array(z.string()).max(100_000) }),
+  values: z.map(name, z.unknown()),
+});
+
+export type WorkbookRecord = z.infer<typeof workbookRecord>;
 export type StoredWorkbook = z.infer<typeof storedWorkbook>;
 export type WorkbookFile = z.infer<typeof workbookFile>;

@@ -1,10 +1,9 @@
 import type { CellAddress } from '../base/address.ts';
 import { type CellValue, isFault } from '../base/value.ts';
-import { cellsOf } from './cells.ts';
 import { readCheck } from './check.ts';
-import { type Cell, isFormula, type Sheet } from './document.ts';
+import { type Cell, isFormula, type Row, type Sheet } from './document.ts';
 import { givenFault } from './entry.ts';
-import { type Values, valueAt } from './values.ts';
+import { placeKey, type Values, valueAt } from './values.ts';
 import { wordCommandFault } from './wording.ts';
 
 /** One thing on a sheet that wants a person's attention. */
@@ -31,16 +30,45 @@ export function shownValue(sheet: Sheet, address: CellAddress, cell: Cell | null
 }
 
 export function standingOf(sheet: Sheet, values: Values): Standing {
+  const own = values.get(sheet.name);
   const concerns: Concern[] = [];
   let waits = 0;
-  for (const { address, cell } of cellsOf(sheet)) {
-    const value = shownValue(sheet, address, cell, values);
-    if (isFault(value) && value.bornAt !== undefined) waits += 1;
-    const concern = concernOf(cell, value);
-    if (concern) concerns.push({ ...concern, address });
+  for (const [row, cells] of sheet.rows.entries()) {
+    for (const { column, cell, concern } of worthALook(cells)) {
+      const address = { row, column };
+      const value = cell ? (own?.get(placeKey(address)) ?? null) : null;
+      if (isFault(value) && value.bornAt !== undefined) waits += 1;
+      const found = cell ? concernOf(cell, value) : concern;
+      if (found) concerns.push({ ...found, address });
+    }
   }
   const count = (kind: Concern['kind']) => concerns.filter((one) => one.kind === kind).length;
   return { toFill: count('fill'), waits, looks: count('look'), stops: count('stop'), concerns };
+}
+
+/** A cell that may be a concern: one with a formula, by its value, or one that is a concern whatever is figured. */
+type Look = { readonly column: number } & (
+  | { readonly cell: Cell; readonly concern: null }
+  | { readonly cell: null; readonly concern: Omit<Concern, 'address'> }
+);
+
+const looks = new WeakMap<Row, readonly Look[]>();
+
+/** Rows are never altered, so each is gone through once; after an edit only its own row is. */
+function worthALook(row: Row): readonly Look[] {
+  const known = looks.get(row);
+  if (known) return known;
+  const found: Look[] = [];
+  for (const [column, cell] of row.entries()) {
+    if (!cell) continue;
+    if (isFormula(cell.content)) found.push({ column, cell, concern: null });
+    else {
+      const concern = concernOf(cell, cell.content);
+      if (concern) found.push({ column, cell: null, concern });
+    }
+  }
+  looks.set(row, found);
+  return found;
 }
 
 function concernOf(cell: Cell, value: CellValue): Omit<Concern, 'address'> | null {

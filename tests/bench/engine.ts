@@ -2,12 +2,7 @@ import { findFunction, tradeFunctions } from '../../src/catalogue/list.ts';
 import type { Calculator, CalculatorBook } from '../../src/engine/calculator.ts';
 import { createCalculator } from '../../src/engine/create.ts';
 import type { Content } from '../../src/workbook/document.ts';
-
-interface Figure {
-  readonly name: string;
-  readonly value: number;
-  readonly unit: string;
-}
+import type { Figure } from './figure.ts';
 
 /** What a shop feels: how long a workbook takes to open, and how long an edit takes until its values are there. */
 export async function benchEngine(): Promise<readonly Figure[]> {

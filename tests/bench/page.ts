@@ -1,23 +1,21 @@
 import type { Browser, Page } from 'playwright-core';
 import { openSite } from '../browser/support/site.ts';
 import { launchBrowser, openWindow } from '../browser/support/window.ts';
-
-interface Figure {
-  readonly name: string;
-  readonly value: number;
-  readonly unit: string;
-}
+import type { Figure } from './figure.ts';
+import { measureLarge } from './large-page.ts';
+import { median } from './median.ts';
 
 const edits = 15;
 const openings = 5;
 
 /** What a person feels of the page: how soon the demo stands there, and how soon an edit shows. */
 export async function benchPage(): Promise<readonly Figure[]> {
-  const { site, close } = await openSite();
+  const { site, folder, close } = await openSite();
   const browser = await launchBrowser(site.chromium);
   try {
     const first = await measureOpenings(site, browser);
     const edit = await measureEdits(site, browser);
+    const large = await measureLarge(site, browser, folder);
     return [
       ...first,
       {
@@ -26,6 +24,7 @@ export async function benchPage(): Promise<readonly Figure[]> {
         unit: 'ms',
       },
       { name: 'the same, slowest', value: Math.max(...edit), unit: 'ms' },
+      ...large,
     ];
   } finally {
     await browser.close();
@@ -111,11 +110,6 @@ async function measureEdits(site: Site, browser: Browser): Promise<readonly numb
 async function figuredText(page: Page, sheet: string, text: RegExp): Promise<void> {
   await page.getByRole('heading', { level: 1, name: sheet }).waitFor();
   await page.locator('.sheet-cell-words').filter({ hasText: text }).first().waitFor();
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((one, other) => one - other);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }
 
 declare global {

@@ -19,7 +19,7 @@ export interface StoredEntry {
   readonly title: string;
   /** When it was last worked on, in milliseconds since 1970. */
   readonly at: number;
-  /** The stored form of `workbook/file.ts`; read through its schema, never trusted. */
+  /** What `workbook/record.ts` makes of it; read through its schema, never trusted. */
   readonly stored: unknown;
 }
 

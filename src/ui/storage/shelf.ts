@@ -1,7 +1,8 @@
 import { done, failed, type Outcome } from '../../base/outcome.ts';
 import type { Journal } from '../../session/journal.ts';
 import { applyDifference } from '../../workbook/difference.ts';
-import { type KeptWorkbook, readStoredForm, storedForm } from '../../workbook/file.ts';
+import type { KeptWorkbook } from '../../workbook/file.ts';
+import { readRecord, recordOf } from '../../workbook/record.ts';
 import { wordFileFault } from '../../workbook/wording.ts';
 import type { Database, LoggedDifference, StoredEntry } from './database.ts';
 
@@ -48,7 +49,7 @@ export function createShelf(database: Database, now: () => number): Shelf {
         reading.objectStore('log').index('workbook').getAll(id),
       ]);
       if (!entry) return failed('This workbook is no longer kept in this browser. Choose another one.');
-      const kept = readStoredForm(entry.stored);
+      const kept = readRecord(entry.stored);
       if (!kept.ok) return failed(wordFileFault(kept.fault));
       if (log.length === 0) return kept;
       const workbook = log.reduce(
@@ -56,7 +57,7 @@ export function createShelf(database: Database, now: () => number): Shelf {
         kept.value.workbook,
       );
       // The log is data from outside as well: what it comes to passes the schema like a file.
-      const whole = readStoredForm(storedForm({ workbook, values: kept.value.values }));
+      const whole = readRecord(recordOf({ workbook, values: kept.value.values }));
       return whole.ok ? done(whole.value) : failed(wordFileFault(whole.fault));
     },
     put: async (kept) => {
@@ -65,7 +66,7 @@ export function createShelf(database: Database, now: () => number): Shelf {
       const log = writing.objectStore('log');
       const done = await log.index('workbook').getAllKeys(id);
       await Promise.all([
-        writing.objectStore('workbooks').put({ id, title, at: now(), stored: storedForm(kept) }),
+        writing.objectStore('workbooks').put({ id, title, at: now(), stored: recordOf(kept) }),
         ...done.map((key) => log.delete(key)),
         writing.done,
       ]);

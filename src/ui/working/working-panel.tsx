@@ -1,12 +1,12 @@
-import { useEffect, useRef } from 'react';
+import { Suspense, useEffect, useRef } from 'react';
 import { type CellAddress, writeAddress } from '../../base/address.ts';
 import { isFault } from '../../base/value.ts';
 import type { Explanation } from '../../session/explanation.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { cellAt, sheetWithId } from '../../workbook/cells.ts';
-import { CellDress } from '../dress/cell-dress.tsx';
 import { fullText } from '../dress/question-draft.ts';
+import { later } from '../later.tsx';
 import { CellFigure } from './cell-figure.tsx';
 import { CellLinks } from './cell-links.tsx';
 import { Decisions } from './decisions.tsx';
@@ -16,6 +16,8 @@ import { type SelectedCells, SelectionFigures } from './selection-figures.tsx';
 import { useNews } from './use-news.ts';
 import { WorkedCalls } from './worked-calls.tsx';
 import './working.css';
+
+const CellDress = later(async () => (await import('../dress/cell-dress.tsx')).CellDress);
 
 /** The right side of the screen: how the selected cell came to its value, from what, and what uses it. */
 export function WorkingPanel({
@@ -63,11 +65,13 @@ export function WorkingPanel({
         <p className="working-quiet">Choose a cell to see how it is worked out.</p>
       )}
       {sheet && explanation ? (
-        <CellDress
-          session={session}
-          sheet={sheet}
-          range={selection?.range ?? { from: explanation.address, to: explanation.address }}
-        />
+        <Suspense fallback={null}>
+          <CellDress
+            session={session}
+            sheet={sheet}
+            range={selection?.range ?? { from: explanation.address, to: explanation.address }}
+          />
+        </Suspense>
       ) : null}
     </section>
   );

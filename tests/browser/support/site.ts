@@ -18,9 +18,14 @@ const folder = `${root}.cache/page`;
 const firstPort = 4300;
 
 /** Builds the page, serves it and finds a browser. */
-export async function openSite(): Promise<{ readonly site: Site; readonly close: () => Promise<void> }> {
+export async function openSite(): Promise<{
+  readonly site: Site;
+  /** Where the built page stands. */
+  readonly folder: string;
+  readonly close: () => Promise<void>;
+}> {
   const chromium = await findChromium();
   await build({ root, logLevel: 'warn', build: { outDir: folder, emptyOutDir: true } });
   const served = await serve(folder, { from: firstPort });
-  return { site: { address: served.address, chromium }, close: served.close };
+  return { site: { address: served.address, chromium }, folder, close: served.close };
 }
