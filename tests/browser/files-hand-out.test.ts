@@ -19,8 +19,12 @@ test('the open sheet is handed out as CSV, as shown or with every digit, and no 
   await demo.page.getByLabel(/with every digit/).check();
   const exact = readCsv(await readFile((await demo.handedOut('Hand out Pieces as CSV')).path, 'utf8'));
   expect(exact[1]?.slice(0, 5)).toEqual(["'@home", 'round', '16', '', '174.5']);
+  await demo.goTo('Blanks');
+  await demo.files();
+  await demo.page.getByLabel(/with every digit/).check();
+  const blanks = readCsv(await readFile((await demo.handedOut('Hand out Blanks as CSV')).path, 'utf8'));
   // Girth of 16 in inside in 26 ga, π × (16 + 0.0217), and 1 in of seam.
-  expect(Number(exact[11]?.[1])).toBeCloseTo(Math.PI * 16.0217 + 1, 3);
+  expect(Number(blanks[1]?.[1])).toBeCloseTo(Math.PI * 16.0217 + 1, 3);
   expect(demo.faults).toEqual([]);
 });
 
@@ -40,13 +44,15 @@ test.each([
     expect(sheets.map((sheet) => sheet.name)).toEqual([
       'Job',
       'Pieces',
+      'Taps',
+      'Blanks',
       'Wrap',
       'Seal and fasten',
       'Allowances',
       'Formulas',
     ]);
     // π × 18 + 17 of the published table.
-    expect(sheets[2]?.rows[1]?.[2]).toBeCloseTo(Math.PI * 18 + 17, 9);
+    expect(sheets[4]?.rows[1]?.[2]).toBeCloseTo(Math.PI * 18 + 17, 9);
     expect(demo.faults).toEqual([]);
   },
 );

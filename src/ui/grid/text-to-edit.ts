@@ -14,7 +14,9 @@ export function textToEdit(cell: Cell | null): string {
   const plain = digits(content);
   const ways = [
     ...(typed === undefined ? [] : [typed]),
-    showValue(content, cell.unit, cell.format).text,
+    showValue(content, cell.unit, cell.format).text.replace(/^(-?[\d,]+\.?\d*)$/, (bare) =>
+      bare.replaceAll(',', ''),
+    ),
     plain,
     `${digits(Number((content * 100).toPrecision(12)))} %`,
     // A bare number is taken in the cell's own way, which may be millimetres; with its mark it cannot be mistaken.
