@@ -24,7 +24,7 @@ export default defineConfig({
     sourcemap: true,
     // A file written into the page as data: would be stopped by the policy.
     assetsInlineLimit: 0,
-    // The engine alone is about 1 MB; it loads after the first paint.
-    chunkSizeWarningLimit: 1600,
+    // The grid, the catalogue and what reads files are about 1.7 MB together; the engine loads after the first paint.
+    chunkSizeWarningLimit: 1800,
   },
 });
