@@ -1,7 +1,7 @@
 import type { Axis, CellAddress } from '../base/address.ts';
 import { assertNever } from '../base/outcome.ts';
 import { withCells } from './cells.ts';
-import type { Cell, Column, Frozen, NamedRange, Sheet, Workbook } from './document.ts';
+import type { Cell, Column, Frozen, NamedRange, Sheet, Workbook, WorkedExample } from './document.ts';
 import { type Line, withColumn, withHiddenRows, withLines } from './lines.ts';
 
 /** One reversible change. `before` and `after` are whole values, so that turning it round is swapping them. */
@@ -19,6 +19,12 @@ export type Change =
       readonly name: string;
       readonly before: NamedRange | null;
       readonly after: NamedRange | null;
+    }
+  /** All worked examples: their places follow cells that move. */
+  | {
+      readonly type: 'examples';
+      readonly before: readonly WorkedExample[];
+      readonly after: readonly WorkedExample[];
     }
   /** Rows or columns put in, taken out or replaced from a place on. */
   | {
@@ -67,6 +73,7 @@ export type Change =
 export function isLookOnly(change: Change): boolean {
   switch (change.type) {
     case 'title':
+    case 'examples':
     case 'column':
     case 'hidden_rows':
     case 'frozen':
@@ -138,6 +145,8 @@ function applyChange(workbook: Workbook, change: Change): Workbook {
     }
     case 'title':
       return { ...workbook, title: change.after };
+    case 'examples':
+      return { ...workbook, examples: change.after };
     case 'name': {
       const { [change.name]: _replaced, ...others } = workbook.names;
       return { ...workbook, names: change.after ? { ...others, [change.name]: change.after } : others };

@@ -11,6 +11,7 @@ import { type Change as LineChange, stretchAfterInsert, stretchAfterRemove } fro
 import { extentOf, sheetWithId } from '../cells.ts';
 import { applyDifference, type Change, type Difference } from '../difference.ts';
 import type { NamedRange, Sheet, Workbook } from '../document.ts';
+import { isSameSheet, keptPlacesAfter } from '../kept-places.ts';
 import { emptyLine, linesOf } from '../lines.ts';
 import { rewrittenFormulas } from '../rewriting.ts';
 import { mostFrozen } from './sight.ts';
@@ -54,6 +55,12 @@ export function changeLines(
     ...frozenAfter(sheet, axis, isInsert, { at, count }),
     ...formulas,
     ...rewrittenNames(workbook, id, axis, isInsert, { at, count }),
+    ...keptPlacesAfter(workbook, (place) => {
+      if (!isSameSheet(place.sheet, sheet.name)) return place;
+      const after = rangeAfter({ from: place, to: place }, axis, isInsert, { at, count });
+      if (!after) return null;
+      return after.from[axis] === place[axis] ? place : { ...place, [axis]: after.from[axis] };
+    }),
   ]);
 }
 

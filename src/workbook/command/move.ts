@@ -4,6 +4,7 @@ import { afterMove } from '../../formula/move.ts';
 import { cellAt, cellsOf, sheetWithId } from '../cells.ts';
 import type { Change, Difference } from '../difference.ts';
 import { type Cell, isFormula, type NamedRange, type Sheet, type Workbook } from '../document.ts';
+import { isSameSheet, keptPlacesAfter } from '../kept-places.ts';
 import { sizeOf } from './copy.ts';
 import { changeOf, fitsOnSheet } from './write.ts';
 
@@ -65,7 +66,16 @@ export function moveCells(workbook: Workbook, { from, to }: MoveCommand): Outcom
       changes.push(...changeOf(sheet, address, cellAt(sheet, address), after(sheet, address)));
     }
   }
-  return done([...changes, ...namesAfter(workbook, source, from.range, target, covered, down, right)]);
+  return done([
+    ...changes,
+    ...namesAfter(workbook, source, from.range, target, covered, down, right),
+    ...keptPlacesAfter(workbook, (place) => {
+      if (isSameSheet(place.sheet, source.name) && isInRange(place, from.range)) {
+        return { sheet: target.name, row: place.row + down, column: place.column + right };
+      }
+      return isSameSheet(place.sheet, target.name) && isInRange(place, covered) ? null : place;
+    }),
+  ]);
 }
 
 /** A name follows when all of its cells move, and is gone when all of them are covered. */

@@ -3,6 +3,7 @@ import { afterSheetRemoval, afterSheetRename } from '../../formula/rename.ts';
 import { sheetNamed } from '../cells.ts';
 import { applyDifference, type Change, type Difference } from '../difference.ts';
 import type { Workbook } from '../document.ts';
+import { isSameSheet, keptPlacesAfter } from '../kept-places.ts';
 import { usualColumn } from '../lines.ts';
 import { rewrittenFormulas } from '../rewriting.ts';
 
@@ -40,7 +41,10 @@ export function changeSheets(workbook: Workbook, command: SheetCommand): Outcome
       );
       const others = { ...workbook, sheets: workbook.sheets.filter((one) => one !== sheet) };
       const formulas = rewrittenFormulas(others, (formula) => afterSheetRemoval(formula, sheet.name));
-      return done([...formulas, ...names, { type: 'sheet', index, before: sheet, after: null }]);
+      const kept = keptPlacesAfter(workbook, (place) =>
+        isSameSheet(place.sheet, sheet.name) ? null : place,
+      );
+      return done([...formulas, ...names, ...kept, { type: 'sheet', index, before: sheet, after: null }]);
     }
     case 'copy_sheet': {
       const name = command.name.trim();
@@ -71,6 +75,9 @@ export function changeSheets(workbook: Workbook, command: SheetCommand): Outcome
       return done([
         { type: 'sheet_name', sheet: sheet.id, before: sheet.name, after: name },
         ...rewrittenFormulas(workbook, (formula) => afterSheetRename(formula, sheet.name, name)),
+        ...keptPlacesAfter(workbook, (place) =>
+          isSameSheet(place.sheet, sheet.name) ? { ...place, sheet: name } : place,
+        ),
       ]);
     }
     case 'move_sheet': {

@@ -4,6 +4,7 @@ import { afterRowOrder, type RowOrder, rangeAfterOrder } from '../../formula/ord
 import { cellAt, cellsOf, sheetWithId } from '../cells.ts';
 import type { Change, Difference } from '../difference.ts';
 import { type Cell, isFormula, type Workbook } from '../document.ts';
+import { isSameSheet, keptPlacesAfter } from '../kept-places.ts';
 import { addressesIn } from './move.ts';
 import { changeOf } from './write.ts';
 
@@ -62,5 +63,11 @@ export function sortRows(
     if (after !== before.range)
       changes.push({ type: 'name', name, before, after: { ...before, range: after } });
   }
+  changes.push(
+    ...keptPlacesAfter(workbook, (place) => {
+      if (!isSameSheet(place.sheet, sheet.name) || !isInRange(place, range)) return place;
+      return { ...place, row: rows.placeOf(place.row) };
+    }),
+  );
   return done(changes);
 }
