@@ -74,6 +74,26 @@ export function deedName(workbook: Workbook, command: Command): string {
       return `the name ${shortened(command.to)}`;
     case 'remove_name':
       return `taking away the name ${shortened(command.name)}`;
+    case 'lock': {
+      const [first] = command.addresses;
+      const deed = command.locked ? 'locking' : 'unlocking';
+      if (command.addresses.length > 1) return `${deed} ${command.addresses.length} cells`;
+      return first ? `${deed} ${placeName(workbook, command.sheet, first)}` : deed;
+    }
+    case 'lock_all_but_givens':
+      return `locking all but the givens of ${sheetName(workbook, command.sheet)}`;
+    case 'set_locks':
+      return command.hold ? 'putting the locks on' : 'taking the locks off';
+    case 'keep_example':
+      return `the worked example ${shortened(command.example.name)}`;
+    case 'remove_example':
+      return `taking out the worked example ${shortened(workbook.examples[command.at]?.name ?? '')}`;
+    case 'house':
+      return command.house ? 'the options and results of the house type' : 'being a house type';
+    case 'revise':
+      return `the revision “${shortened(command.says)}”`;
+    case 'make_template':
+      return `the template ${shortened(command.name)}`;
     default:
       return assertNever(command);
   }

@@ -1,6 +1,7 @@
 import type { CellAddress } from '../base/address.ts';
 import { done, failed, type Outcome } from '../base/outcome.ts';
 import type { Calculator } from '../engine/calculator.ts';
+import { figureWorkbook } from '../engine/figure-workbook.ts';
 import { sheetWithId } from '../workbook/cells.ts';
 import { type Command, runCommand } from '../workbook/commands.ts';
 import { applyDifference, type Difference } from '../workbook/difference.ts';
@@ -17,7 +18,7 @@ import type { Journal } from './journal.ts';
 import { previewEntry } from './preview.ts';
 import { standingsReader } from './standings.ts';
 import type { SessionState } from './state.ts';
-import { notStored, onlyRead } from './wording.ts';
+import { noTrial, notStored, onlyRead } from './wording.ts';
 
 /** One open workbook: commands in, states out, workings on demand. */
 export interface Session {
@@ -26,6 +27,11 @@ export interface Session {
   subscribe(listener: () => void): () => void;
   /** Carries a command out, or says in a sentence why not; then nothing has changed. */
   run(command: Command): Outcome<null, string>;
+  /** Carries out a difference that was made elsewhere, such as a template's newer revision, as one deed with this name.
+   *  Refused where the session can only read, or where a formula in it cannot stand here. */
+  carry(difference: Difference, says: string): Outcome<null, string>;
+  /** The workbook as a command would leave it, with every figure worked out; here nothing has changed. */
+  trial(command: Command): Promise<Outcome<KeptWorkbook, string>>;
   /** Takes the last deed back; gives its name, or null where there is none. */
   undo(): string | null;
   redo(): string | null;
@@ -50,12 +56,20 @@ export interface SessionParts {
   readonly calculator: Promise<Calculator>;
   readonly journal?: Journal;
   readonly isReadOnly?: boolean;
+  /** A calculator for trials, beside the workbook's own; asked for when the first trial is made. */
+  readonly trialCalculator?: () => Promise<Calculator>;
 }
 
 /** What brings formulas in that a person has typed; all else moves or copies those that stand there. */
 const typing: ReadonlySet<Command['type']> = new Set(['enter', 'write', 'retype']);
 
-export function createSession({ kept, calculator, journal, isReadOnly = false }: SessionParts): Session {
+export function createSession({
+  kept,
+  calculator,
+  journal,
+  isReadOnly = false,
+  trialCalculator,
+}: SessionParts): Session {
   const standings = standingsReader();
   const listeners = new Set<() => void>();
   let state: SessionState = {
@@ -68,6 +82,7 @@ export function createSession({ kept, calculator, journal, isReadOnly = false }:
     isReadOnly,
   };
   let writing: Promise<void> = Promise.resolve();
+  let trying: Promise<Calculator> | null = null;
 
   function publish(news: Partial<SessionState>): void {
     const next = { ...state, ...news };
@@ -123,6 +138,26 @@ export function createSession({ kept, calculator, journal, isReadOnly = false }:
       const deed = { says: deedName(state.workbook, command), difference: outcome.value };
       carryOut(outcome.value, afterDoing(state.history, deed));
       return done(null);
+    },
+    carry: (difference, says) => {
+      if (isReadOnly) return failed(onlyRead);
+      const refusal = refuseFormula(state.workbook, difference, true);
+      if (refusal !== null) return failed(refusal);
+      if (difference.length > 0) carryOut(difference, afterDoing(state.history, { says, difference }));
+      return done(null);
+    },
+    trial: async (command) => {
+      const outcome = runCommand(state.workbook, command);
+      if (!outcome.ok) return failed(wordCommandFault(outcome.fault));
+      const refusal = refuseFormula(state.workbook, outcome.value, typing.has(command.type));
+      if (refusal !== null) return failed(refusal);
+      const workbook = applyDifference(state.workbook, outcome.value);
+      try {
+        trying ??= trialCalculator?.() ?? Promise.reject(new Error('This session makes no trials.'));
+        return done({ workbook, values: await figureWorkbook(workbook, await trying) });
+      } catch {
+        return failed(noTrial);
+      }
     },
     undo: () => {
       const step = isReadOnly ? null : takeBack(state.history);

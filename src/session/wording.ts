@@ -10,6 +10,9 @@ export const ranTooLong: CellFault = {
 export const noEngine =
   'The formulas cannot be figured just now. What is shown was figured earlier; typing is kept. Open the page again to try once more.';
 
+export const noTrial =
+  'What this would do cannot be figured just now. Nothing was changed; open the page again to try once more.';
+
 export const onlyRead =
   'This workbook is open in another window, so it can only be read here. Go to that window, or close it and open the page again.';
 

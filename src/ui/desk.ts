@@ -30,6 +30,10 @@ export interface DeskKeeper {
   /** Takes a workbook that is open nowhere off the shelf, to where it can be put back from. Gives its title. */
   takeOff(id: string): Promise<Outcome<string, string>>;
   putBack(off: OffShelf): Promise<void>;
+  /** Reads a workbook of the shelf, without opening it. */
+  read(id: string): Promise<Outcome<KeptWorkbook, string>>;
+  /** A second calculator, for trials, worked examples and lots; each use opens its own workbook in it, as one request. */
+  spareCalculator(): Promise<Calculator>;
 }
 
 /** Opens what was open last, or the first workbook of a new browser. The engine is asked for only when `mayLoad` says. */
@@ -42,8 +46,16 @@ export async function createDeskKeeper(
     performance.mark('stretchout engine asked');
     return createWorkerCalculator();
   });
+  let spare: Promise<Calculator> | null = null;
+  const calculators: Calculators = {
+    own: calculator,
+    spare: () => {
+      spare ??= mayLoad.then(createWorkerCalculator);
+      return spare;
+    },
+  };
   const listeners = new Set<() => void>();
-  let place = await firstPlace(shelf, calculator, firstWorkbook);
+  let place = await firstPlace(shelf, calculators, firstWorkbook);
 
   async function showShelf(offShelf = place.desk.offShelf): Promise<void> {
     const entries = await shelf.list();
@@ -68,12 +80,12 @@ export async function createDeskKeeper(
     take: async (id) => {
       const kept = await shelf.read(id);
       if (!kept.ok) return kept;
-      await lay(await placeFor(kept.value, shelf, calculator));
+      await lay(await placeFor(kept.value, shelf, calculators));
       return done(null);
     },
     add: async (kept) => {
       const added = await addToShelf(shelf, kept);
-      await lay(await placeFor(added, shelf, calculator));
+      await lay(await placeFor(added, shelf, calculators));
     },
     copy: async (id) => {
       const open = place.desk.session.kept();
@@ -99,7 +111,14 @@ export async function createDeskKeeper(
       await shelf.putBack(off);
       await showShelf(place.desk.offShelf.filter((one) => one !== off));
     },
+    read: (id) => shelf.read(id),
+    spareCalculator: calculators.spare,
   };
+}
+
+interface Calculators {
+  readonly own: Promise<Calculator>;
+  readonly spare: () => Promise<Calculator>;
 }
 
 /** A desk with what has to be put away when another workbook takes its place. */
@@ -112,14 +131,14 @@ interface Place {
 
 async function firstPlace(
   shelf: Shelf,
-  calculator: Promise<Calculator>,
+  calculators: Calculators,
   firstWorkbook: () => Promise<KeptWorkbook>,
 ): Promise<Place> {
   for (const { id } of await shelf.list()) {
     const kept = await shelf.read(id);
-    if (kept.ok) return placeFor(kept.value, shelf, calculator);
+    if (kept.ok) return placeFor(kept.value, shelf, calculators);
   }
-  return placeFor(await addToShelf(shelf, await firstWorkbook()), shelf, calculator);
+  return placeFor(await addToShelf(shelf, await firstWorkbook()), shelf, calculators);
 }
 
 /** A workbook from outside never takes the place of one that is kept already. */
@@ -129,12 +148,13 @@ async function addToShelf(shelf: Shelf, kept: KeptWorkbook): Promise<KeptWorkboo
   return own;
 }
 
-async function placeFor(kept: KeptWorkbook, shelf: Shelf, calculator: Promise<Calculator>): Promise<Place> {
+async function placeFor(kept: KeptWorkbook, shelf: Shelf, calculators: Calculators): Promise<Place> {
   const { id } = kept.workbook;
   const hold = await holdWorkbook(id);
   const session = createSession({
     kept,
-    calculator,
+    calculator: calculators.own,
+    trialCalculator: calculators.spare,
     isReadOnly: !hold.isMine,
     ...(hold.isMine ? { journal: shelf.journal(id) } : {}),
   });

@@ -5,17 +5,20 @@ import { type CopyCommand, type CopyFault, copyCells } from './command/copy.ts';
 import { type DressCommand, type DressFault, dressCells } from './command/dress.ts';
 import { type FillCommand, type FillFault, fillCells } from './command/fill.ts';
 import { changeLines, type LinesCommand, type LinesFault } from './command/lines.ts';
-import { type MoveCommand, type MoveFault, moveCells } from './command/move.ts';
+import { changeLocks, type LockCommand, type LockFault } from './command/locks.ts';
+import { type MoveCommand, type MoveFault, moveCells, movedBlocks } from './command/move.ts';
 import { changeNames, type NameCommand, type NameFault } from './command/names.ts';
 import { type RetypeCommand, type RetypeFault, retypeCells } from './command/retype.ts';
 import { changeSheets, type SheetCommand, type SheetFault } from './command/sheets.ts';
 import { changeSight, type SightCommand, type SightFault } from './command/sight.ts';
 import { type SortCommand, type SortFault, sortRows } from './command/sort.ts';
+import { changeTemplate, type TemplateCommand, type TemplateFault } from './command/template.ts';
 import { type WriteCommand, type WriteFault, writeEntries } from './command/write.ts';
 import type { Change, Difference } from './difference.ts';
 import type { Workbook } from './document.ts';
 import { cellAfterEntry, sameCell } from './entered.ts';
 import { type EntryFault, readEntry } from './entry.ts';
+import { type LockedFault, lockedFault, type Touches, withoutNewLocks } from './locked.ts';
 
 /** What a person can do to a workbook. Each gives a reversible difference, or says why not and changes nothing. */
 export type Command =
@@ -37,7 +40,9 @@ export type Command =
   | SortCommand
   | SightCommand
   | SheetCommand
-  | NameCommand;
+  | NameCommand
+  | LockCommand
+  | TemplateCommand;
 
 export type CommandFault =
   | EntryFault
@@ -52,10 +57,40 @@ export type CommandFault =
   | SightFault
   | SheetFault
   | NameFault
+  | LockFault
+  | TemplateFault
+  | LockedFault
   | { readonly code: 'no_such_sheet' }
   | { readonly code: 'no_title' };
 
 export function runCommand(workbook: Workbook, command: Command): Outcome<Difference, CommandFault> {
+  const outcome = differenceOf(workbook, command);
+  if (!outcome.ok) return outcome;
+  const fault = lockedFault(workbook, outcome.value, touchedBy(command));
+  return fault ? failed(fault) : done(withoutNewLocks(workbook, outcome.value));
+}
+
+/** Where a command puts contents; a lock holds there against any change. */
+function touchedBy(command: Command): Touches {
+  switch (command.type) {
+    case 'insert_lines':
+    case 'remove_lines':
+    case 'remove_sheet':
+    case 'rename_sheet':
+    case 'rename_name':
+    case 'remove_name':
+    case 'set_locks':
+      return [];
+    case 'sort_rows':
+      return [{ sheet: command.sheet, range: command.range }];
+    case 'move':
+      return movedBlocks(command);
+    default:
+      return 'everywhere';
+  }
+}
+
+function differenceOf(workbook: Workbook, command: Command): Outcome<Difference, CommandFault> {
   switch (command.type) {
     case 'enter':
       return enter(workbook, command);
@@ -99,6 +134,16 @@ export function runCommand(workbook: Workbook, command: Command): Outcome<Differ
     case 'rename_name':
     case 'remove_name':
       return changeNames(workbook, command);
+    case 'lock':
+    case 'lock_all_but_givens':
+    case 'set_locks':
+      return changeLocks(workbook, command);
+    case 'keep_example':
+    case 'remove_example':
+    case 'house':
+    case 'revise':
+    case 'make_template':
+      return changeTemplate(workbook, command);
     default:
       return assertNever(command);
   }

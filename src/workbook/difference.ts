@@ -14,17 +14,19 @@ export type Change =
       readonly after: Cell | null;
     }
   | { readonly type: 'title'; readonly before: string; readonly after: string }
+  | { readonly type: 'kind'; readonly before: Workbook['kind']; readonly after: Workbook['kind'] }
+  | {
+      readonly type: 'examples';
+      readonly before: readonly WorkedExample[];
+      readonly after: readonly WorkedExample[];
+    }
+  /** What a workbook is beside its cells: where it comes from, what it is a type of, whether its locks hold. */
+  | { readonly type: 'standing'; readonly before: WorkbookStanding; readonly after: WorkbookStanding }
   | {
       readonly type: 'name';
       readonly name: string;
       readonly before: NamedRange | null;
       readonly after: NamedRange | null;
-    }
-  /** All worked examples: their places follow cells that move. */
-  | {
-      readonly type: 'examples';
-      readonly before: readonly WorkedExample[];
-      readonly after: readonly WorkedExample[];
     }
   /** Rows or columns put in, taken out or replaced from a place on. */
   | {
@@ -69,11 +71,26 @@ export type Change =
       readonly after: Sheet | null;
     };
 
+/** Null where the workbook does not say. */
+export interface WorkbookStanding {
+  readonly template: Workbook['template'] | null;
+  readonly revisions: Workbook['revisions'] | null;
+  readonly house: Workbook['house'] | null;
+  readonly locksOff: true | null;
+}
+
+export function workbookStanding(workbook: Workbook): WorkbookStanding {
+  const { template = null, revisions = null, house = null, locksOff = null } = workbook;
+  return { template, revisions, house, locksOff };
+}
+
 /** Whether a change is one of looks and words only, so that every figure stays what it is. */
 export function isLookOnly(change: Change): boolean {
   switch (change.type) {
     case 'title':
+    case 'kind':
     case 'examples':
+    case 'standing':
     case 'column':
     case 'hidden_rows':
     case 'frozen':
@@ -145,8 +162,12 @@ function applyChange(workbook: Workbook, change: Change): Workbook {
     }
     case 'title':
       return { ...workbook, title: change.after };
+    case 'kind':
+      return { ...workbook, kind: change.after };
     case 'examples':
       return { ...workbook, examples: change.after };
+    case 'standing':
+      return withStanding(workbook, change.after);
     case 'name': {
       const { [change.name]: _replaced, ...others } = workbook.names;
       return { ...workbook, names: change.after ? { ...others, [change.name]: change.after } : others };
@@ -159,6 +180,19 @@ function applyChange(workbook: Workbook, change: Change): Workbook {
     default:
       return assertNever(change);
   }
+}
+
+function withStanding(
+  { template: _1, revisions: _2, house: _3, locksOff: _4, ...workbook }: Workbook,
+  { template, revisions, house, locksOff }: WorkbookStanding,
+): Workbook {
+  return {
+    ...workbook,
+    ...(template ? { template } : {}),
+    ...(revisions ? { revisions } : {}),
+    ...(house ? { house } : {}),
+    ...(locksOff ? { locksOff } : {}),
+  };
 }
 
 function withSheet(workbook: Workbook, id: string, change: (sheet: Sheet) => Sheet): Workbook {

@@ -17,6 +17,8 @@ export interface Question {
   readonly choices?: readonly string[];
   readonly usual?: number | string | boolean;
   readonly mayBeBlank?: boolean;
+  /** What else helps to answer: where to measure, what to ask whom. */
+  readonly help?: string;
 }
 
 /** How a number is shown. Only the look: the stored number and every formula stay as they are. */
@@ -54,6 +56,8 @@ export interface Cell {
   readonly question?: Question;
   readonly note?: string;
   readonly style?: CellStyle;
+  /** In a job nobody changes it: it is as its template has it. */
+  readonly locked?: true;
 }
 
 export type Row = readonly (Cell | null)[];
@@ -101,13 +105,56 @@ export interface WorkedExample {
   };
 }
 
-/** A job or a template: what people typed and nothing derived. */
+/** One saved state of a template. */
+export interface Revision {
+  readonly revision: number;
+  /** What is new in it, in a line. */
+  readonly says: string;
+  /** Why it was saved although a worked example differs. */
+  readonly despite?: string;
+}
+
+/** What makes a template a house type: what a lot may choose and change, and which of its figures a lot table shows.
+ *  Places are written as in worked examples. */
+export interface HouseType {
+  readonly options: readonly HouseOption[];
+  /** The givens that a lot may fill in otherwise, in the order of the lot table's columns. */
+  readonly varies: readonly string[];
+  readonly results: readonly HouseResult[];
+}
+
+/** `Insulation`: R-6 or R-8. Every choice fills the same givens. */
+export interface HouseOption {
+  readonly name: string;
+  readonly choices: readonly HouseChoice[];
+  /** The name of the choice that is taken where a lot says nothing. */
+  readonly usual: string;
+}
+
+export interface HouseChoice {
+  readonly name: string;
+  readonly sets: { readonly [place: string]: number | string | boolean };
+}
+
+/** A figure of each lot, added up where it is a number. */
+export interface HouseResult {
+  readonly name: string;
+  readonly place: string;
+}
+
+/** A job, a template, or a shop's allowances on their own: what people typed and nothing derived. */
 export interface Workbook {
   readonly id: string;
   readonly title: string;
-  readonly kind: 'job' | 'template';
+  readonly kind: 'job' | 'template' | 'allowances';
   /** The template a job was made from, or a template's own revision. */
   readonly template?: { readonly name: string; readonly revision: number };
+  /** Of a template: what each of its revisions brought, newest last. */
+  readonly revisions?: readonly Revision[];
+  /** Of a template for one kind of house. */
+  readonly house?: HouseType;
+  /** Of a job: whoever owns it has taken the locks of its template off. */
+  readonly locksOff?: true;
   readonly sheets: readonly Sheet[];
   readonly names: { readonly [name: string]: NamedRange };
   readonly examples: readonly WorkedExample[];

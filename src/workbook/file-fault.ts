@@ -9,4 +9,6 @@ export type FileFault =
   | { readonly code: 'unsafe_key'; readonly key: string }
   | { readonly code: 'newer_version'; readonly got: number; readonly newest: number }
   | { readonly code: 'unknown_version'; readonly got: string }
-  | { readonly code: 'wrong_shape'; readonly place: string; readonly says: string };
+  | { readonly code: 'wrong_shape'; readonly place: string; readonly says: string }
+  /** Its locked cells are not those that were saved. */
+  | { readonly code: 'broken_seal'; readonly sheet: string };

@@ -6,6 +6,7 @@ import type { FileFault } from './file-fault.ts';
 import { bringUpToDate, newestVersion } from './migrations.ts';
 import { liveValue } from './read-cell.ts';
 import { type StoredWorkbook, type WorkbookFile, workbookFile } from './schema.ts';
+import { brokenSeal, sealsOf } from './seal.ts';
 import { placeKey, placeOfKey, type Values } from './values.ts';
 
 /** A workbook on disk: the document and, beside it, the values as last figured. */
@@ -24,6 +25,7 @@ export function writeWorkbookFile(kept: KeptWorkbook): string {
 
 /** The stored form as plain data, for a database that takes objects. */
 export function storedForm({ workbook, values }: KeptWorkbook): WorkbookFile {
+  const seals = sealsOf(workbook);
   return {
     stretchout: newestVersion,
     workbook: {
@@ -42,6 +44,7 @@ export function storedForm({ workbook, values }: KeptWorkbook): WorkbookFile {
       names: storedNames(workbook),
       examples: workbook.examples as WorkbookFile['workbook']['examples'], // readonly in memory, plain on disk
     } as StoredWorkbook, // the same fields, readonly in memory
+    ...(seals ? { seals } : {}),
     values: Object.fromEntries(
       [...values].map(([sheet, cells]) => [
         sheet,
@@ -100,6 +103,8 @@ function liveForm(file: WorkbookFile): Outcome<KeptWorkbook, FileFault> {
   }
   const workbook = joinSheets(file.workbook, file.workbook.sheets.map(liveSheet));
   if (!workbook.ok) return workbook;
+  const broken = brokenSeal(workbook.value, file.seals ?? {});
+  if (broken !== null) return failed({ code: 'broken_seal', sheet: broken });
   const values = new Map(
     Object.entries(file.values).map(([sheet, cells]) => [
       sheet,

@@ -1,6 +1,6 @@
 import { type CellAddress, readAddress, writeAddress } from '../base/address.ts';
-import type { Change } from './difference.ts';
-import type { Workbook, WorkedExample } from './document.ts';
+import { type Change, workbookStanding } from './difference.ts';
+import type { HouseType, Workbook, WorkedExample } from './document.ts';
 
 /** A cell that something outside the grid keeps, its sheet by name. */
 export interface KeptPlace extends CellAddress {
@@ -28,7 +28,30 @@ export function keptPlacesAfter(workbook: Workbook, rule: PlaceRule): readonly C
   const isSame =
     examples.length === workbook.examples.length &&
     examples.every((example, at) => example === workbook.examples[at]);
-  return isSame ? [] : [{ type: 'examples', before: workbook.examples, after: examples }];
+  return [
+    ...(isSame ? [] : [{ type: 'examples', before: workbook.examples, after: examples } as const]),
+    ...houseAfter(workbook, rule),
+  ];
+}
+
+/** A choice no longer fills, and a lot table no longer shows, a cell that is gone. */
+function houseAfter(workbook: Workbook, rule: PlaceRule): readonly Change[] {
+  const { house } = workbook;
+  if (!house) return [];
+  const after: HouseType = {
+    options: house.options.map((option) => ({
+      ...option,
+      choices: option.choices.map((choice) => ({ ...choice, sets: byPlaceAfter(choice.sets, rule) })),
+    })),
+    varies: house.varies.flatMap((place) => placeAfter(place, rule) ?? []),
+    results: house.results.flatMap((result) => {
+      const place = placeAfter(result.place, rule);
+      return place === null ? [] : [{ ...result, place }];
+    }),
+  };
+  if (JSON.stringify(after) === JSON.stringify(house)) return [];
+  const before = workbookStanding(workbook);
+  return [{ type: 'standing', before, after: { ...before, house: after } }];
 }
 
 /** An example that has lost every result would hold whatever is figured, so it goes with the last of them. */

@@ -20,6 +20,7 @@ const question = z.strictObject({
   choices: z.array(name).max(200).optional(),
   usual: plain.optional(),
   mayBeBlank: z.boolean().optional(),
+  help: z.string().max(2000).optional(),
 });
 
 const format = z.discriminatedUnion('type', [
@@ -51,6 +52,7 @@ export const storedCell = z.strictObject({
       shade: z.enum(shades).optional(),
     })
     .optional(),
+  locked: z.literal(true).optional(),
 });
 
 const sheetWithoutCells = {
@@ -74,12 +76,31 @@ const workedExample = z.strictObject({
   ),
 });
 
+const houseType = z.strictObject({
+  options: z
+    .array(
+      z.strictObject({
+        name,
+        choices: z.array(z.strictObject({ name, sets: z.record(placed, plain) })).max(50),
+        usual: name,
+      }),
+    )
+    .max(50),
+  varies: z.array(placed).max(100),
+  results: z.array(z.strictObject({ name, place: placed })).max(100),
+});
+
+const revision = z.strictObject({ revision: z.int().min(1), says: shortText, despite: shortText.optional() });
+
 function workbookOf<Cells extends z.ZodRawShape>(cells: Cells) {
   return z.strictObject({
     id: name,
     title: z.string().max(120),
-    kind: z.enum(['job', 'template']),
+    kind: z.enum(['job', 'template', 'allowances']),
     template: z.strictObject({ name, revision: z.int().min(1) }).optional(),
+    revisions: z.array(revision).max(1000).optional(),
+    house: houseType.optional(),
+    locksOff: z.literal(true).optional(),
     sheets: z
       .array(z.strictObject({ ...sheetWithoutCells, ...cells }))
       .min(1)
@@ -109,6 +130,8 @@ export const storedValues = z.record(name, z.record(address, storedValue));
 
 export const workbookFile = z.strictObject({
   stretchout: z.literal(1),
+  /** The digest of the locked cells of each sheet, by its id; of a job with locks only. */
+  seals: z.record(name, z.string().max(64)).optional(),
   workbook: storedWorkbook,
   values: storedValues,
 });

@@ -72,6 +72,34 @@ export function wordCommandFault(fault: CommandFault): string {
       return `${quoted(fault.name)} is a function, so no cell can have that name. Choose another one.`;
     case 'unusable_name':
       return `${quoted(fault.name)} cannot be a name: begin with a letter, use letters, digits, _ and ., and nothing that reads as a cell such as R8 or width1 (write width_1).`;
+    case 'locked_cells': {
+      const which = fault.count === 1 ? fault.place : `${fault.place} and ${fault.count - 1} more`;
+      return `${which} ${fault.count === 1 ? 'is' : 'are'} locked, as the template has it; nothing was changed. Fill in the givens, or take the locks off this job.`;
+    }
+    case 'locks_of_a_job':
+      return 'Only a template says which cells are locked. Change it there, or take the locks off this job as a whole.';
+    case 'given_is_open':
+      return `${writeAddress(fault.address)} is a given, which is there to be filled in. Make it something else first, or leave it open.`;
+    case 'example_without_name':
+      return 'The worked example has no name. Say what it is of, such as “a 16 in round piece in 3 in wrap”.';
+    case 'example_name_taken':
+      return `There is a worked example named ${quoted(fault.name)} already. Choose another name.`;
+    case 'example_gives_nothing':
+      return 'A worked example has at least one result that its givens must lead to. Choose the cells that it is to hold.';
+    case 'no_such_example':
+      return 'This worked example is no longer in the template. Choose another one from the list.';
+    case 'too_many_examples':
+      return `A template has at most ${fault.most} worked examples. Take one out first.`;
+    case 'not_a_template':
+      return 'This is a job, and only a template has revisions and kinds of houses. Make a template of it first.';
+    case 'revision_says_nothing':
+      return 'Say in a line what is new in this revision, such as “longer laps on rectangular trunk”.';
+    case 'broken_examples':
+      return `${fault.names.length === 1 ? 'The worked example' : 'The worked examples'} ${list(fault.names.map(quoted))} no longer ${fault.names.length === 1 ? 'comes' : 'come'} out as ${fault.names.length === 1 ? 'it was' : 'they were'} recorded. Put the template right, record ${fault.names.length === 1 ? 'it' : 'them'} anew, or say why this revision is saved all the same.`;
+    case 'template_without_name':
+      return 'The template has no name. Type a few words, such as “Round trunk”.';
+    case 'words_too_long':
+      return `There are ${fault.got} characters; at most ${fault.most} are taken. Shorten it.`;
     case 'no_title':
       return 'The workbook needs a title. Type a few words, such as the street and lot.';
     default:
@@ -143,6 +171,8 @@ export function wordFileFault(fault: FileFault): string {
       return `The file says it is of version ${quoted(fault.got)}, which there never was. It is damaged or was changed by hand; copy it again from where it was saved.`;
     case 'wrong_shape':
       return `The file is damaged or was changed by hand: at ${quoted(fault.place || 'the top')} there is something that does not belong there. Copy it again from where it was saved.`;
+    case 'broken_seal':
+      return `The locked cells of the sheet ${quoted(fault.sheet)} are not as they were saved: the file is damaged or was changed by hand, and its figures cannot be trusted. Copy it again from where it was saved. To change locked cells, open the job here and take its locks off.`;
     default:
       return assertNever(fault);
   }

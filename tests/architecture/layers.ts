@@ -5,7 +5,8 @@ export const rows = [
   ['catalogue'],
   ['formula'],
   ['workbook'],
-  ['engine', 'templates', 'lots', 'handoff'],
+  ['engine', 'templates', 'handoff'],
+  ['lots'],
   ['session'],
   ['ui', 'bench', 'cli'],
 ] as const;
@@ -30,6 +31,8 @@ export const doors: readonly Door[] = [
   { library: /^@lezer\/(lr|common)$/, open: ['formula'] },
   { library: /^@lezer\/highlight$/, open: ['formula', 'ui'] },
   { library: /^(idb|comlink)$/, open: ['ui'] },
+  { library: /^@noble\/hashes$/, open: ['workbook'] },
+  { library: /^d3-(scale|shape)$/, open: ['ui/plot'] },
   { library: /^hucre$/, open: ['ui/files'] },
   { library: /^@fontsource-variable\//, open: ['ui', 'bench'] },
   { library: /^zod$/, open: ['workbook', 'templates', 'lots', 'handoff', 'cli', 'ui'] },

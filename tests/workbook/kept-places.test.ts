@@ -6,7 +6,7 @@ import { applyDifference, invertDifference } from '../../src/workbook/difference
 import type { Cell, Workbook } from '../../src/workbook/document.ts';
 import { byPlaceAfter, readKeptPlace, writeKeptPlace } from '../../src/workbook/kept-places.ts';
 import { wordCommandFault } from '../../src/workbook/wording.ts';
-import { sheetOf } from './sample.ts';
+import { sampleWorkbook, sheetOf } from './sample.ts';
 
 /** Two sheets of six by six cells; each given holds its own address, so that whoever moves is known again. */
 function workbookOf(): Workbook {
@@ -64,15 +64,13 @@ const moving: fc.Arbitrary<Command> = fc.oneof(
     at: line,
     count: fc.integer({ min: 1, max: 3 }),
   }),
-  fc
-    .record({ from: fc.record({ sheet, range: block }), row: line, column: line, to: sheet })
-    .map(
-      ({ from, row, column, to }): Command => ({
-        type: 'move',
-        from,
-        to: { sheet: to, at: { row, column } },
-      }),
-    ),
+  fc.record({ from: fc.record({ sheet, range: block }), row: line, column: line, to: sheet }).map(
+    ({ from, row, column, to }): Command => ({
+      type: 'move',
+      from,
+      to: { sheet: to, at: { row, column } },
+    }),
+  ),
   fc.tuple(sheet, fc.shuffledSubarray([0, 1, 2], { minLength: 3 })).map(
     ([id, order]): Command => ({
       type: 'sort_rows',
@@ -139,5 +137,38 @@ describe('places of worked examples', () => {
     const kept = { Pieces: 1, '!B2': 2, 'Pieces!R': 3 };
     expect(byPlaceAfter(kept, () => null)).toBe(kept);
     expect(readKeptPlace('Seal and fasten!AB12')).toEqual({ sheet: 'Seal and fasten', row: 11, column: 27 });
+  });
+});
+
+describe('the places of a house type', () => {
+  test('follow a row that is put in above them, and one that goes takes its place along', () => {
+    const house = {
+      options: [
+        { name: 'Wrap', usual: 'R-8', choices: [{ name: 'R-8', sets: { 'Pieces!C2': 'R-8 wrap' } }] },
+      ],
+      varies: ['Pieces!B2', 'Pieces!B3'],
+      results: [{ name: 'Girth', place: 'Wrap round!B2' }],
+    };
+    const template = { ...sampleWorkbook(), kind: 'template' as const, house };
+    const inserted = runCommand(template, {
+      type: 'insert_lines',
+      sheet: 'pieces',
+      axis: 'row',
+      at: 1,
+      count: 1,
+    });
+    if (!inserted.ok) throw new Error(inserted.fault.code);
+    const lower = applyDifference(template, inserted.value);
+    expect(lower.house?.varies).toEqual(['Pieces!B3', 'Pieces!B4']);
+    expect(lower.house?.options[0]?.choices[0]?.sets).toEqual({ 'Pieces!C3': 'R-8 wrap' });
+    const removed = runCommand(lower, {
+      type: 'remove_lines',
+      sheet: 'pieces',
+      axis: 'row',
+      at: 2,
+      count: 1,
+    });
+    if (!removed.ok) throw new Error(removed.fault.code);
+    expect(applyDifference(lower, removed.value).house?.varies).toEqual(['Pieces!B3']);
   });
 });

@@ -25,10 +25,7 @@ export function moveCells(workbook: Workbook, { from, to }: MoveCommand): Outcom
   if (!source || !target) return failed({ code: 'no_such_sheet' });
   const { rows, columns } = sizeOf(from.range);
   if (!fitsOnSheet(to.at, rows, columns)) return failed({ code: 'off_the_sheet', rows, columns });
-  const covered: CellRange = {
-    from: to.at,
-    to: { row: to.at.row + rows - 1, column: to.at.column + columns - 1 },
-  };
+  const covered = coveredBy({ from, to });
   const down = to.at.row - from.range.from.row;
   const right = to.at.column - from.range.from.column;
   if (source === target && down === 0 && right === 0) return done([]);
@@ -111,4 +108,14 @@ export function* addressesIn({ from, to }: CellRange): Generator<CellAddress> {
   for (let row = from.row; row <= to.row; row += 1) {
     for (let column = from.column; column <= to.column; column += 1) yield { row, column };
   }
+}
+
+/** The blocks that a move takes cells from and puts them into. */
+export function movedBlocks(command: Pick<MoveCommand, 'from' | 'to'>): readonly NamedRange[] {
+  return [command.from, { sheet: command.to.sheet, range: coveredBy(command) }];
+}
+
+function coveredBy({ from, to }: Pick<MoveCommand, 'from' | 'to'>): CellRange {
+  const { rows, columns } = sizeOf(from.range);
+  return { from: to.at, to: { row: to.at.row + rows - 1, column: to.at.column + columns - 1 } };
 }
