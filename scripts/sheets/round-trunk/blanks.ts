@@ -1,7 +1,8 @@
 import type { Cell } from '../../../src/workbook/document.ts';
 import { check, count, cutInches, figured, gauge, heading, pounds, squareFeet, words } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line } from '../form.ts';
-import { besidePieces, ifPiece, pieceRows, rowsFrom, totalRow } from './piece-rows.ts';
+import { ifFilled, rowsFrom } from '../sentences.ts';
+import { besidePieces, pieceRows, totalRow } from './piece-rows.ts';
 import { unfinished } from './pieces.ts';
 
 /** Room for so many gauges in one job. */
@@ -57,7 +58,7 @@ export const blanks: Form = form({
  *  way, so that the count is never short. */
 function blankLine(row: number): Line {
   const [shape, width, depth, length] = ['B', 'C', 'D', 'E'].map((column) => `Pieces!${column}${row}`);
-  const unless = (formula: string) => ifPiece(`A${row}`, formula);
+  const unless = (formula: string) => ifFilled(`A${row}`, formula);
   const round = `BLANK.ROUND(${width},seam_round,GAUGE.THICKNESS(G${row}),measured)`;
   const rectangular = `BLANK.RECT(${width},${depth},made,1,pocket,flange)`;
   const section = `${length}/C${row}`;
@@ -85,7 +86,7 @@ function blankLine(row: number): Line {
     figured(unless(`IF(F${row}="holds",ROUNDUP(D${row}/${onOneSheet},0),"")`), count),
     figured(unless(`D${row}*B${row}*E${row}/144`), squareFeet),
     figured(unless(`D${row}*WEIGHT.BLANK(B${row},E${row},G${row})`), pounds),
-    figured(ifPiece(`Pieces!H${row}`, `IF(${isCounted},"",${called})`)),
+    figured(ifFilled(`Pieces!H${row}`, `IF(${isCounted},"",${called})`)),
   );
 }
 
@@ -97,9 +98,10 @@ function gaugeLine(row: number): Line {
     row === firstGaugeRow
       ? `IF(COUNT(${all})=0,"",MAX(${all}))`
       : `IF(${lighter}="","",IF(COUNTIF(${all},"<"&${lighter})=0,"",MAXIFS(${all},${all},"<"&${lighter})))`;
-  const ofThisGauge = (column: string) => ifPiece(`B${row}`, `SUMIF(${all},B${row},${besidePieces(column)})`);
+  const ofThisGauge = (column: string) =>
+    ifFilled(`B${row}`, `SUMIF(${all},B${row},${besidePieces(column)})`);
   return line(
-    figured(ifPiece(`B${row}`, '"Sheet metal"')),
+    figured(ifFilled(`B${row}`, '"Sheet metal"')),
     figured(next, gauge),
     figured(ofThisGauge('H'), count),
     figured(ofThisGauge('D'), count),

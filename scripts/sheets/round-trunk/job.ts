@@ -15,8 +15,9 @@ import {
   words,
 } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
+import { firstOf } from '../sentences.ts';
 import { gaugeRows, sheetsByGauge } from './blanks.ts';
-import { besidePieces, firstOf, totalRow } from './piece-rows.ts';
+import { besidePieces, totalRow } from './piece-rows.ts';
 import { pastTheTable, veryShort } from './pieces.ts';
 import { byGeometryInstead, lessByGeometry, wrapOrderRows } from './wrap.ts';
 

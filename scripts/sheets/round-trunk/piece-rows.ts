@@ -1,13 +1,8 @@
+import { rowsFrom } from '../sentences.ts';
+
 /** Room for so many pieces in a job, and for as many lines of taps; each piece has the same row on every sheet that
  *  tells of it. */
 export const pieceCount = 20;
-/** Room for so many wraps on Allowances. */
-export const wrapCount = 8;
-
-/** Row numbers, as formulas write them, of the lines of a table whose first line is `first`. */
-export function rowsFrom(first: number, lines: number): readonly number[] {
-  return Array.from({ length: lines }, (_, index) => first + index);
-}
 
 export const pieceRows = rowsFrom(2, pieceCount);
 const lastPieceRow = pieceCount + 1;
@@ -16,28 +11,4 @@ export const totalRow = lastPieceRow + 1;
 /** The cells of a column beside the pieces: `A2:A21`. */
 export function besidePieces(column: string): string {
   return `${column}2:${column}${lastPieceRow}`;
-}
-
-/** A formula that stays blank on a line without a piece. */
-export function ifPiece(mark: string, formula: string): string {
-  return `IF(${mark}="","",${formula})`;
-}
-
-/** The words for what is missing, strung together; each is named where its condition holds. */
-export function missing(...parts: readonly (readonly [condition: string, name: string])[]): string {
-  const each = parts.map(([condition, name]) => `IF(${condition},"${name}","")`);
-  return `TEXTJOIN(", ",TRUE,${each.join(',')})`;
-}
-
-/** Whether nothing at all is filled in. */
-export function allBlank(row: number, columns: readonly string[]): string {
-  return `AND(${columns.map((column) => `${column}${row}=""`).join(',')})`;
-}
-
-/** What a check says: the sentence of the first condition that is met, and otherwise that it holds. */
-export function firstOf(...cases: readonly (readonly [condition: string, sentence: string])[]): string {
-  return cases.reduceRight(
-    (otherwise, [condition, sentence]) => `IF(${condition},${sentence},${otherwise})`,
-    '"holds"',
-  );
 }

@@ -1,6 +1,7 @@
 import { check, count, feetAndInches, gauge, given, heading, inches } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
-import { allBlank, besidePieces, firstOf, missing, pieceRows } from './piece-rows.ts';
+import { allBlank, firstOf, missing } from '../sentences.ts';
+import { besidePieces, pieceRows } from './piece-rows.ts';
 
 const size = {
   least: 2,

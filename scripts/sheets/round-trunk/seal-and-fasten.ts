@@ -1,7 +1,8 @@
 import type { Cell } from '../../../src/workbook/document.ts';
 import { count, figured, gallons, heading, wholeFeet, words } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
-import { besidePieces, ifPiece, pieceRows, totalRow } from './piece-rows.ts';
+import { ifFilled } from '../sentences.ts';
+import { besidePieces, pieceRows, totalRow } from './piece-rows.ts';
 
 const firstOrderRow = totalRow + 3;
 const toSeal = `(D${totalRow}+E${totalRow}+F${totalRow})`;
@@ -78,7 +79,7 @@ export const sealAndFasten: Form = form({
 function pieceLine(row: number): Line {
   const [shape, width, length] = ['B', 'C', 'E'].map((column) => `Pieces!${column}${row}`);
   const duct = `${shape},${width},Pieces!D${row}`;
-  const unless = (formula: string) => ifPiece(`A${row}`, formula);
+  const unless = (formula: string) => ifFilled(`A${row}`, formula);
   const seamType = `IF(${shape}="round",round_seam,square_seam)`;
   const isSealed = `OR(${seamType}="snap or button lock",static_pressure>=2)`;
   return line(

@@ -1,6 +1,7 @@
 import { check, count, figured, given, heading, inches, wholeFeet, words } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
-import { allBlank, besidePieces, firstOf, ifPiece, missing, pieceRows } from './piece-rows.ts';
+import { allBlank, firstOf, ifFilled, missing } from '../sentences.ts';
+import { besidePieces, pieceRows } from './piece-rows.ts';
 
 export const taps: Form = form({
   id: 'taps',
@@ -42,7 +43,7 @@ function tapLine(row: number): Line {
   const largestSide = `MAX(${of('piece_widths')},${of('piece_depths')})`;
   const trunk = `IF(${isRound},${of('piece_widths')},${largestSide})`;
   const absent = missing([`A${row}=""`, 'piece'], [`B${row}=""`, 'tap size'], [`C${row}=""`, 'how many']);
-  const fits = (formula: string) => ifPiece(`E${row}`, `IF(B${row}>E${row},"",${formula})`);
+  const fits = (formula: string) => ifFilled(`E${row}`, `IF(B${row}>E${row},"",${formula})`);
   const seal = (on: string) => `SEAL.TAP("round",B${row},,${on},C${row})`;
   const outside = `WRAP.OUTSIDE("round",B${row},,${of('wrap_used')},wraps)`;
   return line(
@@ -88,7 +89,7 @@ function tapLine(row: number): Line {
     figured(fits(`SEAL.SCREWS("round",B${row},,tap_screw_spacing,tap_joints*C${row})`), count),
     figured(fits(`IF(${of('wrap_cuts')}="","",tap_rings*C${row}*PI()*${outside})`), wholeFeet),
     figured(
-      ifPiece(`D${row}`, `IF(COUNT(F${row})=1,"",IF(A${row}="","taps without a piece","taps of "&A${row}))`),
+      ifFilled(`D${row}`, `IF(COUNT(F${row})=1,"",IF(A${row}="","taps without a piece","taps of "&A${row}))`),
     ),
   );
 }

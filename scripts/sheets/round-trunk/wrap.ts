@@ -1,6 +1,8 @@
+import { wrapCount } from '../allowances/wraps.ts';
 import { check, count, cutInches, exactInches, figured, given, heading, resistance } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line } from '../form.ts';
-import { besidePieces, ifPiece, pieceRows, rowsFrom, totalRow, wrapCount } from './piece-rows.ts';
+import { ifFilled, rowsFrom } from '../sentences.ts';
+import { besidePieces, pieceRows, totalRow } from './piece-rows.ts';
 
 /** One line to each line of the table of wraps. */
 export const wrapOrderRows = rowsFrom(totalRow + 2, wrapCount);
@@ -47,8 +49,8 @@ export const wrap: Form = form({
 function pieceLine(row: number): Line {
   const ofWrap = (column: string) => `INDEX(${column},MATCH(B${row},wrap_names,0))`;
   const isReady = `IFERROR(${ofWrap('wrap_lines')}="holds",FALSE)`;
-  const unless = (formula: string) => ifPiece(`A${row}`, formula);
-  const worked = (formula: string) => ifPiece(`J${row}`, formula);
+  const unless = (formula: string) => ifFilled(`A${row}`, formula);
+  const worked = (formula: string) => ifFilled(`J${row}`, formula);
   const duct = `Pieces!B${row},Pieces!C${row},Pieces!D${row}`;
   const stretchOut = (method: string) => `WRAP.STRETCHOUT(${duct},B${row},wraps,${method},lap,corners)`;
   const left = `${duct},D${row},B${row},wraps,lap,corners`;
