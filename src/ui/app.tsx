@@ -22,17 +22,22 @@ import { type Page, PageHead } from './sheets/page-head.tsx';
 import { SheetList } from './sheets/sheet-list.tsx';
 import { SheetSentence } from './sheets/sheet-sentence.tsx';
 import { ShelfList } from './sheets/shelf-list.tsx';
+import { isShopPage, ShopList } from './sheets/shop-list.tsx';
 import { useExplanation } from './use-explanation.ts';
 import { useHistoryKeys } from './use-history-keys.ts';
 import { useLeaveGuard } from './use-leave-guard.ts';
 import { useDesk, useSessionState } from './use-state.ts';
 import { WorkingPanel } from './working/working-panel.tsx';
 
+const AllowancesPage = later(async () => (await import('./allowances/allowances-page.tsx')).AllowancesPage);
 const AttentionPage = later(async () => (await import('./attention/attention-page.tsx')).AttentionPage);
+const ComparePage = later(async () => (await import('./compare/compare-page.tsx')).ComparePage);
 const FilesPage = later(async () => (await import('./files/files-page.tsx')).FilesPage);
 const FunctionFinder = later(async () => (await import('./functions/function-finder.tsx')).FunctionFinder);
 const KeysPage = later(async () => (await import('./keys/keys-page.tsx')).KeysPage);
+const LotsPage = later(async () => (await import('./lots/lots-page.tsx')).LotsPage);
 const NamesPage = later(async () => (await import('./names/names-page.tsx')).NamesPage);
+const TemplatePage = later(async () => (await import('./template/template-page.tsx')).TemplatePage);
 
 /** Where the person is: one cell of one sheet. Kept for each sheet, so that coming back is coming back to the same cell. */
 interface Spot {
@@ -186,6 +191,14 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
     return outcome.ok;
   }
 
+  const shop = {
+    keeper,
+    desk: laid,
+    session,
+    state,
+    onGo: go,
+    onOpened: () => setSpot({ sheetId: '', cells: {} }),
+  };
   const last = state.history.done.at(-1);
   const next = state.history.undone.at(-1);
   return (
@@ -221,8 +234,9 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
             onRun={runFromList}
             onRemove={removeSheet}
           />
+          <ShopList open={isShopPage(spot.page) ? spot.page : null} onOpen={turnTo} />
           <LookUpList
-            open={spot.page === 'files' ? null : (spot.page ?? null)}
+            open={spot.page === 'files' || isShopPage(spot.page) ? null : (spot.page ?? null)}
             onOpen={(page) => {
               setAttention(null);
               turnTo(page);
@@ -277,6 +291,10 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
                 key={`${workbook.id} ${attention}`}
               />
             ) : null}
+            {spot.page === 'allowances' ? <AllowancesPage key={workbook.id} {...shop} /> : null}
+            {spot.page === 'template' ? <TemplatePage key={workbook.id} {...shop} /> : null}
+            {spot.page === 'lots' ? <LotsPage {...shop} /> : null}
+            {spot.page === 'compare' ? <ComparePage key={workbook.id} {...shop} /> : null}
             {spot.page === 'files' ? (
               <FilesPage
                 keeper={keeper}

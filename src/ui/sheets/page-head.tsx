@@ -1,7 +1,8 @@
 import type { LookUpPage } from './look-up-list.tsx';
+import type { ShopPage } from './shop-list.tsx';
 
 /** What can stand in place of the sheet. */
-export type Page = LookUpPage | 'files';
+export type Page = LookUpPage | ShopPage | 'files';
 
 const heads = {
   functions: {
@@ -19,6 +20,22 @@ const heads = {
   keys: {
     title: 'Keys',
     says: 'Everything on this page can be done without a mouse. On a Mac, Cmd does what Ctrl does here.',
+  },
+  allowances: {
+    title: 'Allowances, side by side',
+    says: 'What the shop’s own figure, the published table and plain geometry give, size by size. Try a change and see what it does to this job before you keep it.',
+  },
+  template: {
+    title: 'Template and worked examples',
+    says: 'What is asked, what is locked, which results must come out, and what each revision brought.',
+  },
+  lots: {
+    title: 'House types and lots',
+    says: 'Many houses of a few types: one row a lot, with what differs, what it takes and what it costs, and one order list for all.',
+  },
+  compare: {
+    title: 'Compare workbooks',
+    says: 'What was given, what was figured and which allowances differ between two workbooks.',
   },
   files: {
     title: 'Files and shelf',

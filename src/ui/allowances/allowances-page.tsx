@@ -1,0 +1,5 @@
+import type { ShopPageProps } from '../shop-page.ts';
+
+export function AllowancesPage(_: ShopPageProps) {
+  return null;
+}

@@ -1,0 +1,16 @@
+import type { CellAddress } from '../base/address.ts';
+import type { Session } from '../session/session.ts';
+import type { SessionState } from '../session/state.ts';
+import type { Desk, DeskKeeper } from './desk.ts';
+
+/** What each of the shop's own pages gets. */
+export interface ShopPageProps {
+  readonly keeper: DeskKeeper;
+  readonly desk: Desk;
+  readonly session: Session;
+  readonly state: SessionState;
+  /** To a cell of the open workbook. */
+  readonly onGo: (sheetId: string, address: CellAddress) => void;
+  /** Another workbook has been opened: its first sheet is to be shown. */
+  readonly onOpened: () => void;
+}
