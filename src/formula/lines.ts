@@ -1,7 +1,14 @@
 import type { Corner, Reference } from './expression.ts';
 import { limits } from './limits.ts';
 import { type Rewriting, rewritten } from './rewrite.ts';
-import { type Change, type Stretch, stretchAfterInsert, stretchAfterRemove } from './stretch.ts';
+import {
+  type Change,
+  type Move,
+  type Stretch,
+  stretchAfterInsert,
+  stretchAfterMove,
+  stretchAfterRemove,
+} from './stretch.ts';
 
 /** Rows or columns that come or go on a sheet. */
 export interface Lines extends Change {
@@ -24,6 +31,11 @@ export function afterRemoveRows(text: string, lines: Lines): string {
 
 export function afterRemoveColumns(text: string, lines: Lines): string {
   return removed(text, lines, 'column');
+}
+
+/** Every reference goes with the cells that it read; a block of cells as `stretchAfterMove` says. */
+export function afterMoveLines(text: string, lines: Lines & Move, axis: Axis): string {
+  return alongAxis(text, lines, axis, (stretch) => stretchAfterMove(stretch, lines));
 }
 
 type Axis = 'row' | 'column';

@@ -48,6 +48,8 @@ export function deedName(workbook: Workbook, command: Command): string {
       return `putting in ${linesName(command)}`;
     case 'remove_lines':
       return `taking out ${linesName(command)}`;
+    case 'move_lines':
+      return `moving ${linesName(command)} of ${sheetName(workbook, command.sheet)}`;
     case 'resize_column':
       return `the width of ${linesName({ axis: 'column', at: command.at, count: command.widths.length })}`;
     case 'hide_lines':

@@ -7,6 +7,7 @@ import { type FillCommand, type FillFault, fillCells } from './command/fill.ts';
 import { changeLines, type LinesCommand, type LinesFault } from './command/lines.ts';
 import { changeLocks, type LockCommand, type LockFault } from './command/locks.ts';
 import { type MoveCommand, type MoveFault, moveCells, movedBlocks } from './command/move.ts';
+import { type MoveLinesCommand, type MoveLinesFault, moveLines } from './command/move-lines.ts';
 import { changeNames, type NameCommand, type NameFault } from './command/names.ts';
 import { type RetypeCommand, type RetypeFault, retypeCells } from './command/retype.ts';
 import { changeSheets, type SheetCommand, type SheetFault } from './command/sheets.ts';
@@ -37,6 +38,7 @@ export type Command =
   | MoveCommand
   | FillCommand
   | LinesCommand
+  | MoveLinesCommand
   | SortCommand
   | SightCommand
   | SheetCommand
@@ -53,6 +55,7 @@ export type CommandFault =
   | MoveFault
   | FillFault
   | LinesFault
+  | MoveLinesFault
   | SortFault
   | SightFault
   | SheetFault
@@ -75,6 +78,7 @@ function touchedBy(command: Command): Touches {
   switch (command.type) {
     case 'insert_lines':
     case 'remove_lines':
+    case 'move_lines':
     case 'remove_sheet':
     case 'rename_sheet':
     case 'rename_name':
@@ -118,6 +122,8 @@ function differenceOf(workbook: Workbook, command: Command): Outcome<Difference,
     case 'insert_lines':
     case 'remove_lines':
       return changeLines(workbook, command);
+    case 'move_lines':
+      return moveLines(workbook, command);
     case 'resize_column':
     case 'hide_lines':
     case 'show_lines':

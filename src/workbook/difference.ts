@@ -2,7 +2,7 @@ import type { Axis, CellAddress } from '../base/address.ts';
 import { assertNever } from '../base/outcome.ts';
 import { withCells } from './cells.ts';
 import type { Cell, Column, Frozen, NamedRange, Sheet, Workbook, WorkedExample } from './document.ts';
-import { type Line, withColumn, withHiddenRows, withLines } from './lines.ts';
+import { type Line, withColumn, withHiddenRows, withLines, withLinesElsewhere } from './lines.ts';
 
 /** One reversible change. `before` and `after` are whole values, so that turning it round is swapping them. */
 export type Change =
@@ -36,6 +36,15 @@ export type Change =
       readonly at: number;
       readonly before: readonly Line[];
       readonly after: readonly Line[];
+    }
+  /** Rows or columns that stand elsewhere on their sheet: the first of them, before and after. */
+  | {
+      readonly type: 'lines_place';
+      readonly sheet: string;
+      readonly axis: Axis;
+      readonly count: number;
+      readonly before: number;
+      readonly after: number;
     }
   | {
       readonly type: 'column';
@@ -143,6 +152,8 @@ function applyChange(workbook: Workbook, change: Change): Workbook {
       return withSheet(workbook, change.sheet, (sheet) => withCells(sheet, [change]));
     case 'lines':
       return withSheet(workbook, change.sheet, (sheet) => withLines(sheet, change));
+    case 'lines_place':
+      return withSheet(workbook, change.sheet, (sheet) => withLinesElsewhere(sheet, change));
     case 'sheet_name':
       return withSheet(workbook, change.sheet, (sheet) => ({ ...sheet, name: change.after }));
     case 'sheet_says':

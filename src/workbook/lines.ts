@@ -1,4 +1,5 @@
 import type { Axis } from '../base/address.ts';
+import { lineAfterMove, type Move } from '../formula/stretch.ts';
 import type { Cell, Column, Sheet } from './document.ts';
 
 /** One whole row, or one whole column with what the sheet knows of it. */
@@ -60,6 +61,40 @@ export function withLines(
     columns.splice(at, before.length, ...after.map((line) => line.column ?? usualColumn));
   }
   return { ...sheet, rows, columns };
+}
+
+/** The sheet with some of its lines taken up and put in elsewhere. */
+export function withLinesElsewhere(sheet: Sheet, { axis, count, before, after }: LinesElsewhere): Sheet {
+  const move = moveOf({ count, before, after });
+  const along = <One>(ones: readonly One[], none: One): readonly One[] => {
+    if (ones.length <= Math.min(before, after)) return ones;
+    const moved = [...ones];
+    while (moved.length < Math.max(before, after) + count) moved.push(none);
+    moved.splice(after, 0, ...moved.splice(before, count));
+    return moved;
+  };
+  if (axis === 'column') {
+    const rows = sheet.rows.map((row) => trimmed(along(row, null)));
+    return { ...sheet, rows, columns: along(sheet.columns, usualColumn) };
+  }
+  const hidden = (sheet.hiddenRows ?? []).map((row) => lineAfterMove(row, move));
+  return withHiddenRows(
+    { ...sheet, rows: along(sheet.rows, []) },
+    hidden.sort((one, other) => one - other),
+  );
+}
+
+export interface LinesElsewhere {
+  readonly axis: Axis;
+  readonly count: number;
+  /** The first of the lines, before and after. */
+  readonly before: number;
+  readonly after: number;
+}
+
+/** The same as the reference layer reads it: put before a line that is counted before the move. */
+export function moveOf({ count, before, after }: Omit<LinesElsewhere, 'axis'>): Move {
+  return { at: before, count, to: after > before ? after + count : after };
 }
 
 /** Rows that are not shown go along with what stands in them. */

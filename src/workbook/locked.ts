@@ -46,6 +46,13 @@ function lockedPlaces(
     }
     case 'lines':
       return lostWithLines(workbook, change);
+    case 'lines_place': {
+      const sheet = sheetWithId(workbook, change.sheet);
+      const isMoved = (line: number) => line >= change.before && line < change.before + change.count;
+      return [...(sheet ? cellsOf(sheet) : [])].flatMap(({ address, cell }) =>
+        cell.locked && isMoved(address[change.axis]) ? [placeOf(workbook, change.sheet, address)] : [],
+      );
+    }
     case 'sheet': {
       const { before, after } = change;
       if (!before || after) return [];

@@ -1,8 +1,10 @@
 import type { CellAddress } from '../base/address.ts';
 import type { CellValue } from '../base/value.ts';
+import { lineAfterMove } from '../formula/stretch.ts';
 import { cellAt } from './cells.ts';
 import { applyDifference, type Change, type Difference } from './difference.ts';
 import { isFormula, type Workbook } from './document.ts';
+import { moveOf } from './lines.ts';
 
 /** The values of formula cells as last figured, by sheet name and place. Derived, so it may be thrown away. */
 export type Values = ReadonlyMap<string, ReadonlyMap<number, CellValue>>;
@@ -48,6 +50,11 @@ export function valuesAfter(values: Values, difference: Difference, before: Work
   let moved = values;
   let workbook = before;
   for (const change of difference) {
+    if (change.type === 'lines_place') {
+      const name = workbook.sheets.find((sheet) => sheet.id === change.sheet)?.name ?? '';
+      const own = moved.get(name);
+      if (own) moved = new Map(moved).set(name, movedElsewhere(own, change));
+    }
     if (change.type === 'lines') {
       const name = workbook.sheets.find((sheet) => sheet.id === change.sheet)?.name ?? '';
       const own = moved.get(name);
@@ -76,6 +83,19 @@ function movedAlong(
     else if (place[axis] >= at + before.length) {
       next.set(placeKey({ ...place, [axis]: place[axis] - before.length + after.length }), value);
     }
+  }
+  return next;
+}
+
+function movedElsewhere(
+  own: ReadonlyMap<number, CellValue>,
+  change: Extract<Change, { type: 'lines_place' }>,
+): ReadonlyMap<number, CellValue> {
+  const move = moveOf(change);
+  const next = new Map<number, CellValue>();
+  for (const [key, value] of own) {
+    const place = placeOfKey(key);
+    next.set(placeKey({ ...place, [change.axis]: lineAfterMove(place[change.axis], move) }), value);
   }
   return next;
 }

@@ -47,6 +47,14 @@ const command: fc.Arbitrary<Command> = fc.oneof(
     count: fc.integer({ min: 1, max: 2 }),
   }),
   fc.record({
+    type: fc.constant('move_lines' as const),
+    sheet,
+    axis,
+    at: fc.nat({ max: 4 }),
+    count: fc.integer({ min: 1, max: 2 }),
+    to: fc.nat({ max: 7 }),
+  }),
+  fc.record({
     type: fc.constant('write' as const),
     sheet,
     at: address,

@@ -64,6 +64,14 @@ const moving: fc.Arbitrary<Command> = fc.oneof(
     at: line,
     count: fc.integer({ min: 1, max: 3 }),
   }),
+  fc.record({
+    type: fc.constant('move_lines' as const),
+    sheet,
+    axis: fc.constantFrom('row' as const, 'column' as const),
+    at: line,
+    count: fc.integer({ min: 1, max: 3 }),
+    to: fc.nat({ max: 8 }),
+  }),
   fc.record({ from: fc.record({ sheet, range: block }), row: line, column: line, to: sheet }).map(
     ({ from, row, column, to }): Command => ({
       type: 'move',

@@ -74,6 +74,14 @@ const anything: fc.Arbitrary<Command> = fc.oneof(
     count: fc.integer({ min: 1, max: 3 }),
   }),
   fc.record({
+    type: fc.constant('move_lines' as const),
+    sheet,
+    axis,
+    at: fc.nat({ max: 4 }),
+    count: fc.integer({ min: 1, max: 2 }),
+    to: fc.nat({ max: 6 }),
+  }),
+  fc.record({
     type: fc.constant('sort_rows' as const),
     sheet,
     range: fc.constant({ from: { row: 1, column: 0 }, to: { row: 2, column: 2 } }),

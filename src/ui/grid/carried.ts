@@ -50,7 +50,7 @@ export function shownText(sheet: Sheet, values: Values, range: CellRange): strin
 
 export function lastLinesDeed({ done }: History): Deed | null {
   const movesLines = ({ difference }: Deed) =>
-    difference.some(({ type }) => type === 'lines' || type === 'sheet');
+    difference.some(({ type }) => type === 'lines' || type === 'lines_place' || type === 'sheet');
   return done.findLast(movesLines) ?? null;
 }
 

@@ -1,0 +1,76 @@
+import type { Axis } from '../../base/address.ts';
+import { done, failed, type Outcome } from '../../base/outcome.ts';
+import { limits } from '../../formula/limits.ts';
+import { afterMoveLines } from '../../formula/lines.ts';
+import { lineAfterMove, type Move, stretchAfterMove } from '../../formula/stretch.ts';
+import { sheetWithId } from '../cells.ts';
+import { applyDifference, type Change, type Difference } from '../difference.ts';
+import type { Sheet, Workbook } from '../document.ts';
+import { isSameSheet, keptPlacesAfter } from '../kept-places.ts';
+import { rewrittenFormulas } from '../rewriting.ts';
+import { mostFrozen } from './sight.ts';
+
+/** Whole rows or columns taken up and put before another one of the sheet. */
+export interface MoveLinesCommand {
+  readonly type: 'move_lines';
+  readonly sheet: string;
+  readonly axis: Axis;
+  readonly at: number;
+  readonly count: number;
+  /** The line before which they come to stand, counted before the move. */
+  readonly to: number;
+}
+
+export type MoveLinesFault =
+  | { readonly code: 'no_such_sheet' }
+  | { readonly code: 'sheet_is_full'; readonly axis: Axis; readonly most: number };
+
+/** Every formula goes on reading the cells that it read; names, worked examples, hidden lines and widths go along. */
+export function moveLines(
+  workbook: Workbook,
+  { sheet: id, axis, at, count, to }: MoveLinesCommand,
+): Outcome<Difference, MoveLinesFault> {
+  const sheet = sheetWithId(workbook, id);
+  if (!sheet) return failed({ code: 'no_such_sheet' });
+  const most = axis === 'row' ? limits.rows : limits.columns;
+  if (to > most) return failed({ code: 'sheet_is_full', axis, most });
+  if (to >= at && to <= at + count) return done([]);
+  const move: Move = { at, count, to };
+  const after = lineAfterMove(at, move);
+  const place: Change = { type: 'lines_place', sheet: id, axis, count, before: at, after };
+  const moved = applyDifference(workbook, [place]);
+  return done([
+    place,
+    ...frozenAfter(sheet, axis, move),
+    ...rewrittenFormulas(moved, (formula, ownSheet) =>
+      afterMoveLines(formula, { ownSheet, sheet: sheet.name, ...move }, axis),
+    ),
+    ...namesAfter(workbook, id, axis, move),
+    ...keptPlacesAfter(workbook, (kept) => {
+      const line = lineAfterMove(kept[axis], move);
+      return isSameSheet(kept.sheet, sheet.name) && line !== kept[axis] ? { ...kept, [axis]: line } : kept;
+    }),
+  ]);
+}
+
+/** What stays in sight is a block at the edge: lines put into it are kept in sight, lines taken out of it are not. */
+function frozenAfter({ id, frozen }: Sheet, axis: Axis, move: Move): readonly Change[] {
+  const part = axis === 'row' ? 'rows' : 'columns';
+  if (!frozen || frozen[part] === 0) return [];
+  const isAllMoved = move.at === 0 && move.count >= frozen[part];
+  const last = stretchAfterMove({ first: 0, last: frozen[part] - 1 }, move).last;
+  const lines = isAllMoved ? 0 : Math.min(last + 1, mostFrozen[axis]);
+  if (lines === frozen[part]) return [];
+  return [{ type: 'frozen', sheet: id, before: frozen, after: { ...frozen, [part]: lines } }];
+}
+
+function namesAfter(workbook: Workbook, sheet: string, axis: Axis, move: Move): readonly Change[] {
+  return Object.entries(workbook.names).flatMap(([name, before]): readonly Change[] => {
+    if (before.sheet !== sheet) return [];
+    const { from, to } = before.range;
+    const { first, last } = stretchAfterMove({ first: from[axis], last: to[axis] }, move);
+    if (first === from[axis] && last === to[axis]) return [];
+    const range = { from: { ...from, [axis]: first }, to: { ...to, [axis]: last } };
+    return [{ type: 'name', name, before, after: { sheet, range } }];
+  });
+}
