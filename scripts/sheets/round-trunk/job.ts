@@ -15,19 +15,12 @@ import {
   words,
 } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
+import { cautions, jobHead } from '../head.ts';
 import { firstOf } from '../sentences.ts';
 import { gaugeRows, sheetsByGauge } from './blanks.ts';
 import { besidePieces, totalRow } from './piece-rows.ts';
 import { pastTheTable, veryShort } from './pieces.ts';
 import { byGeometryInstead, lessByGeometry, wrapOrderRows } from './wrap.ts';
-
-const cautions = [
-  'Edges cut: wear cut-resistant gloves, sleeves.',
-  'Glass fiber: sleeves, goggles and a dust mask.',
-  'Cut one and try it on before you cut the rest.',
-  'Seal every metal joint before the wrap goes on.',
-  'Local code and licensed practice have the say.',
-] as const;
 
 const wrapped = { style: { wraps: true } } as const;
 
@@ -58,24 +51,19 @@ const isWhole = firstOf(
   [`SUM(Blanks!${sheetsByGauge})<Blanks!H${totalRow}`, '"stop: the order has no room for so many gauges"'],
 );
 
-const caution = (index: number) => words(cautions[index] ?? '');
-
 export const job: Form = form({
   id: 'job',
   name: 'Job',
   says: 'Say what the job is; read here what it takes, what to watch and what to buy.',
   widths: [20, 21, 36],
   lines: [
-    line(heading('This job'), null, heading('Before you cut')),
-    line(words('Job'), given({ asks: 'What is this job called, such as the street and lot?' }), caution(0)),
-    line(words('Address'), given({ asks: 'Where is the house?', mayBeBlank: true }), caution(1)),
-    line(words('Shop'), given({ asks: 'Which shop makes it?', mayBeBlank: true }), caution(2)),
-    line(
-      words('Date'),
-      given({ asks: 'Which day is it cut? Any way of writing it will do.', mayBeBlank: true }),
-      caution(3),
-    ),
-    line(words('Who cuts'), given({ asks: 'Who cuts the metal and the wrap?' }), caution(4)),
+    ...jobHead('Before you cut', [
+      cautions.edges,
+      cautions.fiber,
+      cautions.tryFirst,
+      cautions.sealFirst,
+      cautions.localCode,
+    ]),
     emptyLine,
     line(heading('How it is made')),
     namedLine(
