@@ -1,16 +1,20 @@
 import type { Cell } from '../../../src/workbook/document.ts';
 import { check, count, cutInches, figured, gauge, heading, pounds, squareFeet, words } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line } from '../form.ts';
-import { ifFilled, rowsFrom } from '../sentences.ts';
-import { besidePieces, pieceRows, totalRow } from './piece-rows.ts';
+import { ifFilled } from '../sentences.ts';
+import { sheetsToBuy } from '../trunk/gauges.ts';
+import { type BlankColumns, besidePieces, pieceRows } from '../trunk/piece-rows.ts';
 import { unfinished } from './pieces.ts';
 
-/** Room for so many gauges in one job. */
-const gaugeCount = 8;
-const firstGaugeRow = totalRow + 3;
-
-export const gaugeRows = rowsFrom(firstGaugeRow, gaugeCount);
-export const sheetsByGauge = `C${firstGaugeRow}:C${firstGaugeRow + gaugeCount - 1}`;
+export const blankColumns: BlankColumns = {
+  sections: 'C',
+  blanks: ['D'],
+  gauge: 'G',
+  sheets: 'H',
+  area: 'I',
+  weight: 'J',
+  notCounted: 'K',
+};
 
 export const blanks: Form = form({
   id: 'blanks',
@@ -47,8 +51,7 @@ export const blanks: Form = form({
       total('J', pounds),
     ),
     emptyLine,
-    line(...['To buy', 'Gauge', 'Sheets', 'Blanks', 'Weight'].map(heading)),
-    ...gaugeRows.map(gaugeLine),
+    ...sheetsToBuy(blankColumns),
   ],
   blocks: { piece_marks: besidePieces('A') },
 });
@@ -87,25 +90,6 @@ function blankLine(row: number): Line {
     figured(unless(`D${row}*B${row}*E${row}/144`), squareFeet),
     figured(unless(`D${row}*WEIGHT.BLANK(B${row},E${row},G${row})`), pounds),
     figured(ifFilled(`Pieces!H${row}`, `IF(${isCounted},"",${called})`)),
-  );
-}
-
-/** The gauges that the job is made of, the lightest first. */
-function gaugeLine(row: number): Line {
-  const all = besidePieces('G');
-  const lighter = `B${row - 1}`;
-  const next =
-    row === firstGaugeRow
-      ? `IF(COUNT(${all})=0,"",MAX(${all}))`
-      : `IF(${lighter}="","",IF(COUNTIF(${all},"<"&${lighter})=0,"",MAXIFS(${all},${all},"<"&${lighter})))`;
-  const ofThisGauge = (column: string) =>
-    ifFilled(`B${row}`, `SUMIF(${all},B${row},${besidePieces(column)})`);
-  return line(
-    figured(ifFilled(`B${row}`, '"Sheet metal"')),
-    figured(next, gauge),
-    figured(ofThisGauge('H'), count),
-    figured(ofThisGauge('D'), count),
-    figured(ofThisGauge('J'), pounds),
   );
 }
 

@@ -1,19 +1,8 @@
 import { check, count, feetAndInches, gauge, given, heading, inches } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
 import { allBlank, firstOf, missing } from '../sentences.ts';
-import { besidePieces, pieceRows } from './piece-rows.ts';
-
-const size = {
-  least: 2,
-  most: 120,
-  why: 'ducts under 2 in or over 10 ft are not shop duct, so it is most likely a slip of the unit',
-};
-
-const sameMark = 'stop: another line has this mark too; give each piece its own';
-/** In the same words on every line, so that the Job sheet can count them. */
-export const veryShort = 'look: very short for its size; see whether the length was meant in feet';
-export const pastTheTable =
-  'look: the table of least gauges ends before this duct; the construction standard of the job decides';
+import { pastTheTable, pieceSize, sameMark, veryShort } from '../trunk/piece-check.ts';
+import { besidePieces, pieceRows } from '../trunk/piece-rows.ts';
 
 export const pieces: Form = form({
   id: 'pieces',
@@ -42,9 +31,12 @@ function pieceLine(row: number): Line {
       usual: 'round',
       ...open,
     }),
-    given({ asks: 'What is its diameter, or its width if it is rectangular?', ...size, ...open }, inches),
     given(
-      { asks: 'What is its depth? Leave it blank for a round piece.', ...size, mayBeBlank: true },
+      { asks: 'What is its diameter, or its width if it is rectangular?', ...pieceSize, ...open },
+      inches,
+    ),
+    given(
+      { asks: 'What is its depth? Leave it blank for a round piece.', ...pieceSize, mayBeBlank: true },
       inches,
     ),
     given(

@@ -1,7 +1,7 @@
 import { check, count, figured, given, heading, inches, wholeFeet, words } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
 import { allBlank, firstOf, ifFilled, missing } from '../sentences.ts';
-import { besidePieces, pieceRows } from './piece-rows.ts';
+import { besidePieces, pieceRows } from '../trunk/piece-rows.ts';
 
 export const taps: Form = form({
   id: 'taps',

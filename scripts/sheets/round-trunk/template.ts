@@ -1,14 +1,25 @@
 import type { Workbook } from '../../../src/workbook/document.ts';
+import { jobSheet } from '../trunk/job.ts';
+import type { ShapeOf } from '../trunk/piece-rows.ts';
+import { sealSheet } from '../trunk/seal-and-fasten.ts';
+import { wrapSheet } from '../trunk/wrap.ts';
 import { allowances } from './allowances.ts';
-import { blanks } from './blanks.ts';
+import { blankColumns, blanks } from './blanks.ts';
 import { examples } from './examples.ts';
-import { job } from './job.ts';
 import { pieces } from './pieces.ts';
-import { sealAndFasten } from './seal-and-fasten.ts';
 import { taps } from './taps.ts';
-import { wrap } from './wrap.ts';
 
-const forms = [job, pieces, taps, blanks, wrap, sealAndFasten, allowances];
+const shapeOf: ShapeOf = (row) => `Pieces!B${row}`;
+
+const forms = [
+  jobSheet({ blanks: blankColumns, tapsNotCounted: 'I' }),
+  pieces,
+  taps,
+  blanks,
+  wrapSheet(shapeOf),
+  sealSheet({ shapeOf, blanks: blankColumns }),
+  allowances,
+];
 
 export const roundTrunk: Workbook = {
   id: 'round-trunk',

@@ -17,9 +17,9 @@ import {
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 import { cautions, jobHead } from '../head.ts';
 import { firstOf } from '../sentences.ts';
-import { gaugeRows, sheetsByGauge } from './blanks.ts';
-import { besidePieces, totalRow } from './piece-rows.ts';
-import { pastTheTable, veryShort } from './pieces.ts';
+import { gaugeRows, sheetsByGauge } from './gauges.ts';
+import { pastTheTable, veryShort } from './piece-check.ts';
+import { type BlankColumns, besidePieces, totalRow } from './piece-rows.ts';
 import { byGeometryInstead, lessByGeometry, wrapOrderRows } from './wrap.ts';
 
 const wrapped = { style: { wraps: true } } as const;
@@ -29,34 +29,55 @@ const saysOneOf = (cells: string, sentences: readonly string[]) =>
 
 const lineChecks = `Pieces!${besidePieces('H')}`;
 const wrapChecks = `Wrap!${besidePieces('F')}`;
-/** Pieces whose line is finished: each of them has a gauge. */
-const pieceTotal = `COUNT(Blanks!${besidePieces('G')})`;
 const piecesMet = saysOneOf(lineChecks, ['holds', veryShort, pastTheTable]);
 const wrapLooks = saysOneOf(wrapChecks, [lessByGeometry, byGeometryInstead]);
 const wrapsMet = saysOneOf(wrapChecks, ['holds', lessByGeometry, byGeometryInstead]);
 const nothingMeasured = `TEXTJOIN("",TRUE,${lineChecks})=""`;
 
-/** Pieces and taps that are not counted stop the order below; these stop the work. */
-const mayBeCut = firstOf(
-  [nothingMeasured, '"look: no piece is measured yet"'],
-  [`${piecesMet}<${pieceTotal}`, '"stop: a piece cannot be made as it stands; see Pieces"'],
-  [`${wrapsMet}<${pieceTotal}`, '"stop: a wrap cannot be cut as it stands; see Wrap"'],
-);
+/** What sets one trunk apart from another. */
+interface Trunk {
+  readonly blanks: BlankColumns;
+  /** The column of Taps that names what is not counted. */
+  readonly tapsNotCounted: string;
+  /** Further lines on how it is made. */
+  readonly made?: readonly Line[];
+  /** Further lines to order. */
+  readonly orders?: readonly Line[];
+}
 
-/** A number that is short of a piece would be ordered unseen, so the order names what it is without. */
-const notCounted = `TEXTJOIN(", ",TRUE,Blanks!${besidePieces('K')},Taps!${besidePieces('I')})`;
-const isWhole = firstOf(
-  [nothingMeasured, '""'],
-  [`${notCounted}<>""`, `"stop: the order is without "&${notCounted}&"; their checks say why"`],
-  [`SUM(Blanks!${sheetsByGauge})<Blanks!H${totalRow}`, '"stop: the order has no room for so many gauges"'],
-);
-
-export const job: Form = form({
-  id: 'job',
-  name: 'Job',
-  says: 'Say what the job is; read here what it takes, what to watch and what to buy.',
-  widths: [20, 21, 36],
-  lines: [
+export function jobSheet({ blanks, tapsNotCounted, made = [], orders = [] }: Trunk): Form {
+  /** Pieces whose line is finished: each of them has a gauge. */
+  const pieceTotal = `COUNT(Blanks!${besidePieces(blanks.gauge)})`;
+  /** Pieces and taps that are not counted stop the order below; these stop the work. */
+  const mayBeCut = firstOf(
+    [nothingMeasured, '"look: no piece is measured yet"'],
+    [`${piecesMet}<${pieceTotal}`, '"stop: a piece cannot be made as it stands; see Pieces"'],
+    [`${wrapsMet}<${pieceTotal}`, '"stop: a wrap cannot be cut as it stands; see Wrap"'],
+  );
+  /** A number that is short of a piece would be ordered unseen, so the order names what it is without. */
+  const notCounted = `TEXTJOIN(", ",TRUE,Blanks!${besidePieces(blanks.notCounted)},Taps!${besidePieces(tapsNotCounted)})`;
+  const isWhole = firstOf(
+    [nothingMeasured, '""'],
+    [`${notCounted}<>""`, `"stop: the order is without "&${notCounted}&"; their checks say why"`],
+    [
+      `SUM(Blanks!${sheetsByGauge})<Blanks!${blanks.sheets}${totalRow}`,
+      '"stop: the order has no room for so many gauges"',
+    ],
+  );
+  const orderLines = [
+    line(words('The whole job'), check(isWhole), words('do not order while this says stop')),
+    ...gaugeRows.map(sheetOrderLine),
+    orderLine('Joint tape', 'joint_tape_rolls', '"rolls of "&tape_roll&" ft"'),
+    orderLine('Mastic', 'mastic_pails', '"pails of "&mastic_pail&" gal"'),
+    orderLine('Facing tape', 'facing_tape_rolls', '"rolls of "&facing_roll&" ft"'),
+    orderLine('Screws', 'screw_boxes', '"boxes of "&screw_box'),
+    orderLine('Staples', 'staple_boxes', '"boxes of "&staple_box'),
+    orderLine('Pins with clips', 'pin_boxes', '"boxes of "&pin_box'),
+    orderLine('End caps', 'end_caps', '"caps, of the sizes on Pieces"'),
+    ...orders,
+    ...wrapOrderRows.map((row, index) => wrapOrderLine(index + 2, row)),
+  ];
+  const before: readonly Line[] = [
     ...jobHead('Before you cut', [
       cautions.edges,
       cautions.fiber,
@@ -146,16 +167,17 @@ export const job: Form = form({
       ),
       words(leastTables.join(', '), wrapped),
     ),
+    ...made,
     emptyLine,
     line(heading('How it stands')),
     line(words('Pieces'), figured(pieceTotal, count), words('runs of duct, each on its own line')),
     line(words('Duct in all'), figured(`SUM(Pieces!${besidePieces('E')})`, feetAndInches)),
     line(
       words('Sheet metal'),
-      figured(`Blanks!I${totalRow}`, squareFeet),
+      figured(`Blanks!${blanks.area}${totalRow}`, squareFeet),
       words('blanks as cut, without waste'),
     ),
-    line(words('Weight of the metal'), figured(`Blanks!J${totalRow}`, pounds)),
+    line(words('Weight of the metal'), figured(`Blanks!${blanks.weight}${totalRow}`, pounds)),
     line(
       words('R left, the least'),
       figured(`IF(COUNT(Wrap!${besidePieces('G')})=0,"",MIN(Wrap!${besidePieces('G')}))`, resistance),
@@ -165,21 +187,18 @@ export const job: Form = form({
     line(words('Pieces and wraps'), check(mayBeCut), words('do not cut while this says stop')),
     emptyLine,
     line(heading('To order'), null, heading('Unit')),
-    line(words('The whole job'), check(isWhole), words('do not order while this says stop')),
-    ...gaugeRows.map(sheetOrderLine),
-    orderLine('Joint tape', 'joint_tape_rolls', '"rolls of "&tape_roll&" ft"'),
-    orderLine('Mastic', 'mastic_pails', '"pails of "&mastic_pail&" gal"'),
-    orderLine('Facing tape', 'facing_tape_rolls', '"rolls of "&facing_roll&" ft"'),
-    orderLine('Screws', 'screw_boxes', '"boxes of "&screw_box'),
-    orderLine('Staples', 'staple_boxes', '"boxes of "&staple_box'),
-    orderLine('Pins with clips', 'pin_boxes', '"boxes of "&pin_box'),
-    orderLine('End caps', 'end_caps', '"caps, of the sizes on Pieces"'),
-    ...wrapOrderRows.map((row, index) => wrapOrderLine(index + 2, row)),
-  ],
-  blocks: { order: `A25:C${26 + gaugeRows.length + 7 + wrapOrderRows.length}` },
-});
+  ];
+  return form({
+    id: 'job',
+    name: 'Job',
+    says: 'Say what the job is; read here what it takes, what to watch and what to buy.',
+    widths: [20, 21, 36],
+    lines: [...before, ...orderLines],
+    blocks: { order: `A${before.length}:C${before.length + orderLines.length}` },
+  });
+}
 
-function orderLine(item: string, name: string, unit: string): Line {
+export function orderLine(item: string, name: string, unit: string): Line {
   return line(words(item), figured(name, count), figured(unit));
 }
 

@@ -2,7 +2,7 @@ import { wrapCount } from '../allowances/wraps.ts';
 import { check, count, cutInches, exactInches, figured, given, heading, resistance } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line } from '../form.ts';
 import { ifFilled, rowsFrom } from '../sentences.ts';
-import { besidePieces, pieceRows, totalRow } from './piece-rows.ts';
+import { besidePieces, pieceRows, type ShapeOf, totalRow } from './piece-rows.ts';
 
 /** One line to each line of the table of wraps. */
 export const wrapOrderRows = rowsFrom(totalRow + 2, wrapCount);
@@ -13,45 +13,48 @@ export const lessByGeometry =
 export const byGeometryInstead =
   'look: the way chosen on Job has no figure for this wrap, so it is worked out by geometry';
 
-export const wrap: Form = form({
-  id: 'wrap',
-  name: 'Wrap',
-  says: 'Cut each wrap at the length under “Cut at”; nothing is to be filled in unless a piece gets another wrap.',
-  widths: [7, 8, 10, 9, 6, 22, 6, 8, 11, 12],
-  lines: [
-    line(
-      ...[
-        'Piece',
-        'Wrap',
-        'Stretch-out',
-        'Cut at',
-        'Pieces',
-        'Check',
-        'R left',
-        'Left on',
-        'Other wrap',
-        'Worked out by',
-      ].map(heading),
-    ),
-    ...pieceRows.map(pieceLine),
-    emptyLine,
-    line(...['To buy', 'Rolls', 'Pieces'].map(heading)),
-    ...wrapOrderRows.map((row, index) => orderLine(row, index + 2)),
-  ],
-  blocks: {
-    wrap_used: besidePieces('B'),
-    wrap_cuts: besidePieces('D'),
-    wrap_pieces: besidePieces('E'),
-  },
-});
+/** The wrap of each piece of Pieces; `shapeOf` writes its shape. */
+export function wrapSheet(shapeOf: ShapeOf): Form {
+  return form({
+    id: 'wrap',
+    name: 'Wrap',
+    says: 'Cut each wrap at the length under “Cut at”; nothing is to be filled in unless a piece gets another wrap.',
+    widths: [7, 8, 10, 9, 6, 22, 6, 8, 11, 12],
+    lines: [
+      line(
+        ...[
+          'Piece',
+          'Wrap',
+          'Stretch-out',
+          'Cut at',
+          'Pieces',
+          'Check',
+          'R left',
+          'Left on',
+          'Other wrap',
+          'Worked out by',
+        ].map(heading),
+      ),
+      ...pieceRows.map((row) => pieceLine(row, shapeOf)),
+      emptyLine,
+      line(...['To buy', 'Rolls', 'Pieces'].map(heading)),
+      ...wrapOrderRows.map((row, index) => orderLine(row, index + 2)),
+    ],
+    blocks: {
+      wrap_used: besidePieces('B'),
+      wrap_cuts: besidePieces('D'),
+      wrap_pieces: besidePieces('E'),
+    },
+  });
+}
 
 /** A wrap that is not finished on Allowances stops its piece once, at the check. */
-function pieceLine(row: number): Line {
+function pieceLine(row: number, shapeOf: ShapeOf): Line {
   const ofWrap = (column: string) => `INDEX(${column},MATCH(B${row},wrap_names,0))`;
   const isReady = `IFERROR(${ofWrap('wrap_lines')}="holds",FALSE)`;
   const unless = (formula: string) => ifFilled(`A${row}`, formula);
   const worked = (formula: string) => ifFilled(`J${row}`, formula);
-  const duct = `Pieces!B${row},Pieces!C${row},Pieces!D${row}`;
+  const duct = `${shapeOf(row)},Pieces!C${row},Pieces!D${row}`;
   const stretchOut = (method: string) => `WRAP.STRETCHOUT(${duct},B${row},wraps,${method},lap,corners)`;
   const left = `${duct},D${row},B${row},wraps,lap,corners`;
   const rated = ofWrap('wrap_ratings');
