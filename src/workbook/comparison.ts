@@ -1,13 +1,13 @@
 import { type CellAddress, writeAddress } from '../base/address.ts';
 import { type CellValue, isFault } from '../base/value.ts';
-import { cellAt, cellsOf, sheetWithId } from './cells.ts';
+import { cellAt, sheetWithId } from './cells.ts';
 import { type Cell, isFormula, type Sheet, type Workbook } from './document.ts';
 import type { KeptWorkbook } from './file.ts';
 import { labelOf } from './label.ts';
 import { namedBlock, type OrderLine, orderLines } from './order.ts';
+import { type RowPair, rowPairs } from './row-pairs.ts';
 import { type Shown, showValue } from './show.ts';
 import { shownValue } from './standing.ts';
-import { placeKey } from './values.ts';
 
 /** What a cell is in the trade's words. An allowance is a plain number or word of the shop's own sheet. */
 export type ComparedKind = 'given' | 'allowance' | 'figured' | 'check' | 'words';
@@ -44,21 +44,28 @@ export const allowancesSheet = 'Allowances';
 const noise = 1e-12;
 
 /** Every cell whose value, content or formula is another one, sheet by sheet and row by row. Sheets go together by their
- *  id, or else by their name; cells by their address. A formula that was written otherwise and comes to the same is told
+ *  id, or else by their name; rows by what stands first in them. A formula that was written otherwise and comes to the same is told
  *  too; looks are not. */
 export function compareCells(before: KeptWorkbook, after: KeptWorkbook): readonly CellComparison[] {
-  const compared: CellComparison[] = [];
   const met = new Set<Sheet>();
-  for (const sheet of after.workbook.sheets) {
-    const old = counterpart(before.workbook, sheet);
+  const sheets: SheetPair[] = after.workbook.sheets.map((now) => {
+    const old = counterpart(before.workbook, now) ?? null;
     if (old) met.add(old);
-    if (old === sheet && before.values.get(sheet.name) === after.values.get(sheet.name)) continue;
-    compared.push(...compareSheet(old, sheet, before, after));
+    return { old, now, rows: pairsOf(old, now, before, after) };
+  });
+  for (const old of before.workbook.sheets) {
+    if (!met.has(old)) sheets.push({ old, now: null, rows: pairsOf(old, null, before, after) });
   }
-  for (const sheet of before.workbook.sheets) {
-    if (!met.has(sheet)) compared.push(...compareSheet(sheet, undefined, before, after));
-  }
-  return compared;
+  const isShifted = sheets.some(
+    ({ old, now, rows }) => old && now && rows.some((pair) => pair.before !== pair.after),
+  );
+  return sheets.flatMap((pair) => compareSheet(pair, before, after, isShifted));
+}
+
+interface SheetPair {
+  readonly old: Sheet | null;
+  readonly now: Sheet | null;
+  readonly rows: readonly RowPair[];
 }
 
 /** The sheet of another workbook that is the same one: by its id, or else by its name. */
@@ -68,55 +75,80 @@ export function counterpart(workbook: Workbook, sheet: Sheet): Sheet | undefined
 }
 
 function compareSheet(
-  old: Sheet | undefined,
-  now: Sheet | undefined,
+  { old, now, rows }: SheetPair,
   before: KeptWorkbook,
   after: KeptWorkbook,
+  isShifted: boolean,
 ): readonly CellComparison[] {
   const shown = now ?? old;
   if (!shown) return [];
-  return addressesOf(old, now).flatMap((address) => {
-    const [was, is] = [sideOf(old, address, before), sideOf(now, address, after)];
-    if (isSame(was, is)) return [];
-    const cell = (now && cellAt(now, address)) ?? (old && cellAt(old, address)) ?? null;
-    const { values } = now ? after : before;
-    return [
-      {
-        sheet: shown.name,
-        sheetId: shown.id,
-        address,
-        place: `${shown.name}!${writeAddress(address)}`,
-        label: labelOf(shown, address, values),
-        kind: kindOf(shown, cell),
-        before: was,
-        after: is,
-        by: moreBy(was?.value ?? null, is?.value ?? null),
-      },
-    ];
+  if (old === now && before.values.get(shown.name) === after.values.get(shown.name)) return [];
+  return rows.flatMap((pair): readonly CellComparison[] => {
+    const width = Math.max(widthOf(old, pair.before), widthOf(now, pair.after));
+    return Array.from({ length: width }, (_, column) => column).flatMap((column) => {
+      const was = sideOf(old, pair.before, column, before);
+      const is = sideOf(now, pair.after, column, after);
+      if (isSame(was, is, isShifted)) return [];
+      const [own, row, { values }] =
+        now && pair.after !== null ? [now, pair.after, after] : [old ?? shown, pair.before ?? 0, before];
+      const address = { row, column };
+      const cell =
+        cellAt(own, address) ?? (old && pair.before !== null && cellAt(old, { row: pair.before, column }));
+      return [
+        {
+          sheet: shown.name,
+          sheetId: shown.id,
+          address,
+          place: `${shown.name}!${writeAddress(address)}`,
+          label: labelOf(own, address, values),
+          kind: kindOf(shown, cell || null),
+          before: was,
+          after: is,
+          by: moreBy(was?.value ?? null, is?.value ?? null),
+        },
+      ];
+    });
   });
 }
 
-function addressesOf(old: Sheet | undefined, now: Sheet | undefined): readonly CellAddress[] {
-  const addresses = new Map<number, CellAddress>();
-  for (const sheet of [now, old]) {
-    if (!sheet) continue;
-    for (const { address } of cellsOf(sheet)) addresses.set(placeKey(address), address);
+function pairsOf(
+  old: Sheet | null,
+  now: Sheet | null,
+  before: KeptWorkbook,
+  after: KeptWorkbook,
+): readonly RowPair[] {
+  if (old && now) {
+    return rowPairs({ sheet: old, values: before.values }, { sheet: now, values: after.values });
   }
-  return [...addresses].sort(([one], [other]) => one - other).map(([, address]) => address);
+  const rows = Array.from({ length: (now ?? old)?.rows.length ?? 0 }, (_, row) => row);
+  return rows.map((row) => ({ before: old ? row : null, after: now ? row : null }));
 }
 
-function sideOf(sheet: Sheet | undefined, address: CellAddress, { values }: KeptWorkbook): Side | null {
-  const cell = sheet ? cellAt(sheet, address) : null;
-  if (!sheet || !cell) return null;
+function widthOf(sheet: Sheet | null, row: number | null): number {
+  return sheet && row !== null ? (sheet.rows[row]?.length ?? 0) : 0;
+}
+
+function sideOf(
+  sheet: Sheet | null,
+  row: number | null,
+  column: number,
+  { values }: KeptWorkbook,
+): Side | null {
+  if (!sheet || row === null) return null;
+  const address = { row, column };
+  const cell = cellAt(sheet, address);
+  if (!cell) return null;
   const value = shownValue(sheet, address, cell, values);
   const formula = isFormula(cell.content) ? cell.content.formula : null;
   if (formula === null && value === null) return null;
   return { value, shown: showValue(value, cell.unit, cell.format), formula };
 }
 
-function isSame(one: Side | null, other: Side | null): boolean {
+/** Where rows have moved, formulas that read them are written otherwise and mean the same. */
+function isSame(one: Side | null, other: Side | null, isShifted: boolean): boolean {
   if (one === null || other === null) return one === other;
-  return one.formula === other.formula && isSameValue(one.value, other.value);
+  if (!isSameValue(one.value, other.value)) return false;
+  return one.formula === other.formula || (isShifted && one.formula !== null && other.formula !== null);
 }
 
 function isSameValue(one: CellValue, other: CellValue): boolean {
@@ -188,5 +220,5 @@ export function compareNamed(
 function namedSide(kept: KeptWorkbook, name: string): Side | null {
   const block = namedBlock(kept.workbook, name);
   const sheet = block ? sheetWithId(kept.workbook, block.sheet) : undefined;
-  return block && sheet ? sideOf(sheet, block.range.from, kept) : null;
+  return block && sheet ? sideOf(sheet, block.range.from.row, block.range.from.column, kept) : null;
 }

@@ -31,6 +31,7 @@ export const doors: readonly Door[] = [
   { library: /^@lezer\/(lr|common)$/, open: ['formula'] },
   { library: /^@lezer\/highlight$/, open: ['formula', 'ui'] },
   { library: /^(idb|comlink)$/, open: ['ui'] },
+  { library: /^diff$/, open: ['workbook'] },
   { library: /^@noble\/hashes$/, open: ['workbook'] },
   { library: /^d3-(scale|shape)$/, open: ['ui/plot'] },
   { library: /^hucre$/, open: ['ui/files'] },

@@ -63,6 +63,18 @@ describe('two workbooks side by side', () => {
     ]);
   });
 
+  test('differ in a row that one of them has more, and not in all the rows below it', async () => {
+    const before = await figure(sampleWorkbook());
+    const longer = having(
+      having(sampleWorkbook(), { type: 'insert_lines', sheet: 'pieces', axis: 'row', at: 1, count: 1 }),
+      { type: 'write', sheet: 'pieces', at: { row: 1, column: 0 }, rows: [['S0 trunk', '9']] },
+    );
+    expect(compareCells(before, await figure(longer)).map(({ place, before: was }) => [place, was])).toEqual([
+      ['Pieces!A2', null],
+      ['Pieces!B2', null],
+    ]);
+  });
+
   test('tell every cell of a sheet that only one of them has', async () => {
     const before = await figure(sampleWorkbook());
     const after = await figure(having(sampleWorkbook(), { type: 'remove_sheet', sheet: 'wrap' }));
