@@ -31,6 +31,8 @@ test('a row number and a column letter have a menu of what can be done to them',
     'Put in a row above',
     'Put in a row below',
     'Take out row 2',
+    'Move row 2 upAlt+↑',
+    'Move row 2 downAlt+↓',
     'Hide row 2',
     'Keep rows 1 to 2 in sight',
   ]);
@@ -46,11 +48,13 @@ test('a row number and a column letter have a menu of what can be done to them',
     'Hide columns B to C',
     'Keep columns A to C in sight',
     'Let all columns scroll',
+    'Move columns B to C to the leftAlt+←',
+    'Move columns B to C to the rightAlt+→',
     'Put in 2 columns to the left',
     'Put in 2 columns to the right',
     'Take out columns B to C',
   ]);
-  await menu.getByRole('menuitem', { name: 'to the left' }).click();
+  await menu.getByRole('menuitem', { name: 'Put in 2 columns to the left' }).click();
   expect(await words('D1')).toBe('Diameter');
 });
 

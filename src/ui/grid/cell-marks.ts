@@ -1,4 +1,5 @@
 import { type CellAddress, type CellRange, isInRange, sameAddress } from '../../base/address.ts';
+import { type Drop, dropSide } from './drop.ts';
 import { isOneCell } from './selection.ts';
 
 /** What is marked on the sheet, apart from what stands in its cells. */
@@ -11,6 +12,8 @@ export interface SheetMarks {
   readonly marked: readonly CellRange[];
   /** Cells with a dashed line around them: those cut out and not yet put in, or those that a pull would fill. */
   readonly outlined: CellRange | null;
+  /** Where rows or columns that are pulled would be let go. */
+  readonly dropping: Drop | null;
 }
 
 /** How one cell is marked. */
@@ -21,23 +24,29 @@ export interface CellMarks {
   /** Which sides of a selection of several cells run along this one: `top left`. Null off such a selection. */
   readonly rim: string | null;
   readonly outline: string | null;
+  /** The side along which pulled rows or columns would be let go. */
+  readonly drop: string | null;
   /** Whether the corner to fill from is here. */
   readonly isCorner: boolean;
 }
 
-export function marksOf({ selected, range, marked, outlined }: SheetMarks, address: CellAddress): CellMarks {
+export function marksOf(
+  { selected, range, marked, outlined, dropping }: SheetMarks,
+  address: CellAddress,
+): CellMarks {
   return {
     isHere: sameAddress(address, selected),
     isSelected: isInRange(address, range),
     isMarked: marked.some((one) => isInRange(address, one)),
     rim: isOneCell(range) ? null : rimOf(address, range),
     outline: outlined ? rimOf(address, outlined) : null,
+    drop: dropSide(dropping, address),
     isCorner: sameAddress(address, range.to),
   };
 }
 
 export function sameMarks(one: CellMarks, other: CellMarks): boolean {
-  const keys = ['isHere', 'isSelected', 'isMarked', 'rim', 'outline', 'isCorner'] as const;
+  const keys = ['isHere', 'isSelected', 'isMarked', 'rim', 'outline', 'drop', 'isCorner'] as const;
   return keys.every((key) => one[key] === other[key]);
 }
 
@@ -47,6 +56,7 @@ export function paintMarks(element: HTMLElement, piece: Element, marks: CellMark
   mark(element, 'marked', marks.isMarked);
   mark(element, 'rim', marks.rim ?? false);
   mark(element, 'outline', marks.outline ?? false);
+  mark(element, 'drop', marks.drop ?? false);
   element.setAttribute('aria-selected', String(marks.isSelected));
   // One stop for the Tab key: where the person is.
   element.tabIndex = marks.isHere ? 0 : -1;

@@ -84,6 +84,11 @@ export const keyGroups: readonly KeyGroup[] = [
         says: 'takes out those that are selected whole',
         wish: 'remove_lines',
       },
+      {
+        keys: ['Alt+↑', 'Alt+↓', 'Alt+←', 'Alt+→'],
+        says: 'moves rows or columns that are selected whole',
+        wish: 'move_lines',
+      },
       { keys: ['Alt+Shift+→', 'Alt+Shift+←'], says: 'makes the columns wider or narrower', wish: 'resize' },
       {
         keys: ['Shift+F10', 'Menu', 'Shift+Menu', 'Ctrl+Menu', 'Ctrl+Shift+Menu', 'Ctrl+Shift+F10'],

@@ -14,6 +14,8 @@ export type KeyWish =
   | { readonly type: 'fill'; readonly direction: 'down' | 'right' }
   /** Means something for whole rows or columns only. */
   | { readonly type: 'insert_lines' | 'remove_lines' }
+  /** The same for moving them one on. */
+  | { readonly type: 'move_lines'; readonly direction: Direction }
   | { readonly type: 'menu' }
   /** Columns become wider or narrower by so many characters. */
   | { readonly type: 'resize'; readonly by: number }
@@ -81,7 +83,7 @@ export function readKey(key: Key, selection: Selection, reach: Reach): KeyWish |
 }
 
 function altWish({ key, shiftKey }: Key): KeyWish | null {
-  if (!shiftKey) return null;
+  if (!shiftKey) return isArrow(key) ? { type: 'move_lines', direction: arrows[key] } : null;
   if (key === 'ArrowRight') return { type: 'resize', by: 1 };
   return key === 'ArrowLeft' ? { type: 'resize', by: -1 } : null;
 }

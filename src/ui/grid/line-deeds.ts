@@ -1,7 +1,9 @@
 import type { Axis, CellRange } from '../../base/address.ts';
 import type { LinesCommand } from '../../workbook/command/lines.ts';
+import type { MoveLinesCommand } from '../../workbook/command/move-lines.ts';
 import { isHidden, mostFrozen, type SightCommand } from '../../workbook/command/sight.ts';
 import { type Sheet, usuallyFrozen } from '../../workbook/document.ts';
+import { moveDeeds } from './move-deeds.ts';
 import { isWhole, linesWords } from './selection.ts';
 
 /** As wide as what stands in the columns; the widths are measured when it is asked for. */
@@ -14,7 +16,8 @@ export interface FitWish {
 /** Something that can be done to whole rows or columns, as the person reads it. */
 export interface LineDeed {
   readonly says: string;
-  readonly command: LinesCommand | SightCommand | FitWish;
+  readonly key?: string;
+  readonly command: LinesCommand | MoveLinesCommand | SightCommand | FitWish;
 }
 
 const sides = { row: ['above', 'below'], column: ['to the left', 'to the right'] } as const;
@@ -94,9 +97,17 @@ function frozenDeeds(sheet: Sheet, axis: Axis, lines: number): readonly LineDeed
 /** What a menu offers on a range: deeds on its rows and on its columns, for whole rows or columns only their own. */
 export function lineDeedGroups(sheet: Sheet, range: CellRange): readonly (readonly LineDeed[])[] {
   return [
-    ...(isWhole(range, 'column') ? [] : [lineDeeds(sheet.id, range, 'row'), sightDeeds(sheet, range, 'row')]),
+    ...(isWhole(range, 'column')
+      ? []
+      : [
+          [...lineDeeds(sheet.id, range, 'row'), ...moveDeeds(sheet, range, 'row')],
+          sightDeeds(sheet, range, 'row'),
+        ]),
     ...(isWhole(range, 'row')
       ? []
-      : [sightDeeds(sheet, range, 'column'), lineDeeds(sheet.id, range, 'column')]),
+      : [
+          sightDeeds(sheet, range, 'column'),
+          [...moveDeeds(sheet, range, 'column'), ...lineDeeds(sheet.id, range, 'column')],
+        ]),
   ];
 }

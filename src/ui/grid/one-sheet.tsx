@@ -22,6 +22,7 @@ import { addressOf, cellElement, isWithin, lineOf } from './cell-place.ts';
 import { columnEdgeAt, pullEdge } from './column-edge.ts';
 import { charactersIn } from './column-pixels.ts';
 import { beginDraft, type Draft } from './draft.ts';
+import type { Drop } from './drop.ts';
 import { nextTo } from './filled-edge.ts';
 import { fittingWidths } from './fit-columns.ts';
 import { followPointer } from './follow-pointer.ts';
@@ -90,6 +91,7 @@ export function OneSheet({
   const [complaint, setComplaint] = useState('');
   const isPastingValues = useRef(false);
   const [pull, setPull] = useState<CellRange | null>(null);
+  const [dropping, setDropping] = useState<Drop | null>(null);
   /** Read out after a copy or a cut, until something else is selected. */
   const [taken, setTaken] = useState<{ readonly range: CellRange; readonly says: string } | null>(null);
   const [menu, setMenu] = useState<OpenMenu | null>(null);
@@ -104,7 +106,7 @@ export function OneSheet({
     [state.workbook, writing],
   );
   const tagged = useMemo(() => allTagged.filter((one) => one.sheetId === sheet.id), [allTagged, sheet.id]);
-  const sight = { sheet, values: state.values, selected, marked, range, outlined, tagged };
+  const sight = { sheet, values: state.values, selected, marked, range, outlined, dropping, tagged };
   const { table, wantFocus, wantInView } = useSheetTable(host, sight, {
     helpId: id,
     isEditing: draft !== null || menu !== null,
@@ -115,6 +117,7 @@ export function OneSheet({
     state,
     sheet,
     range,
+    selection,
     carried,
     onCarry,
     onSelect: select,
@@ -129,6 +132,8 @@ export function OneSheet({
     wantInView,
     onPull: setPull,
     onFill: deeds.fill,
+    onDrop: setDropping,
+    onMoveLines: deeds.moveLines,
   });
   useClipboard({
     isOnCell: () =>
@@ -227,6 +232,11 @@ export function OneSheet({
   function carryOut(wish: KeyWish): boolean {
     if (wish.type === 'insert_lines' || wish.type === 'remove_lines')
       return deeds.changeWholeLines(wish.type);
+    if (wish.type === 'move_lines') {
+      const isMoved = deeds.moveWholeLines(wish.direction);
+      if (isMoved) wantFocus();
+      return isMoved;
+    }
     setComplaint('');
     switch (wish.type) {
       case 'go':
@@ -285,6 +295,10 @@ export function OneSheet({
   function changeLines(command: MenuDeed['command']): void {
     if (command.type === 'fit_columns') {
       fitColumns(command.at, command.count);
+      return;
+    }
+    if (command.type === 'move_lines') {
+      deeds.moveLines(command);
       return;
     }
     if (!deeds.changeLines(command) || command.type !== 'hide_lines') return;
@@ -374,6 +388,13 @@ export function OneSheet({
     if (edge) {
       event.preventDefault();
       pullColumn(edge.column, edge.pixels, event.clientX);
+      return;
+    }
+    const line = event.shiftKey ? null : lineOf(event.target);
+    if (line && pointer.canPullLine(line)) {
+      event.preventDefault();
+      setComplaint('');
+      pointer.pullLine(line);
       return;
     }
     if (!isWithin(event.target, '.fill-corner')) return;

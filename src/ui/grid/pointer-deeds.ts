@@ -1,10 +1,13 @@
 import type { MouseEvent, RefObject } from 'react';
 import { type CellAddress, type CellRange, isInRange, sameAddress } from '../../base/address.ts';
+import type { MoveLinesCommand } from '../../workbook/command/move-lines.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import type { SheetLine } from './cell-place.ts';
+import { type Drop, dropAt } from './drop.ts';
 import { pulledTo } from './fill-target.ts';
 import { followPointer } from './follow-pointer.ts';
-import { hasLine, rangeOf, type Selection, usedPart, wholeLine, wholeLines } from './selection.ts';
+import { moveBeside } from './move-deeds.ts';
+import { hasLine, isWhole, rangeOf, type Selection, usedPart, wholeLine, wholeLines } from './selection.ts';
 import type { SheetTable } from './sheet-table.ts';
 
 /** What pressing a place of the sheet does, and pulling on from there. */
@@ -12,6 +15,9 @@ export interface PointerDeeds {
   readonly pressCell: (address: CellAddress, event: MouseEvent) => void;
   readonly pressLine: (line: SheetLine, event: MouseEvent) => void;
   readonly pullCorner: () => void;
+  /** Whether a row number or a column letter is one of those that can be pulled elsewhere. */
+  readonly canPullLine: (line: SheetLine) => boolean;
+  readonly pullLine: (line: SheetLine) => void;
 }
 
 export interface PointerDeedsParts {
@@ -25,10 +31,14 @@ export interface PointerDeedsParts {
   /** What would be filled if the corner were let go now; null for nothing. */
   readonly onPull: (target: CellRange | null) => void;
   readonly onFill: (from: CellRange, to: CellRange) => void;
+  /** Where the pulled rows or columns would be let go now. */
+  readonly onDrop: (drop: Drop | null) => void;
+  readonly onMoveLines: (command: MoveLinesCommand) => void;
 }
 
 export function pointerDeeds(parts: PointerDeedsParts): PointerDeeds {
-  const { sheet, selection, table, onSelect, wantFocus, wantInView, onPull, onFill } = parts;
+  const { sheet, selection, table, onSelect, wantFocus, wantInView, onPull, onFill, onDrop, onMoveLines } =
+    parts;
   const range = rangeOf(selection);
 
   function follow(
@@ -72,6 +82,26 @@ export function pointerDeeds(parts: PointerDeedsParts): PointerDeeds {
       follow(start, (place) => {
         wantInView({ ...here, [axis]: place[axis] });
         reach(place);
+      });
+    },
+    canPullLine: (line) => hasLine(range, line) && !(isWhole(range, 'row') && isWhole(range, 'column')),
+    pullLine: (line) => {
+      const { axis, at } = line;
+      let drop: Drop | null = null;
+      let isPulled = false;
+      const pull = (place: CellAddress) => {
+        isPulled = isPulled || place[axis] !== at;
+        drop = dropAt(range, axis, place[axis]);
+        wantInView({ ...selection.here, [axis]: place[axis] });
+        onDrop(drop);
+      };
+      follow({ ...selection.here, [axis]: at }, pull, (isLetGo) => {
+        onDrop(null);
+        if (!isLetGo) return;
+        wantFocus();
+        const command = moveBeside(sheet, range, drop);
+        if (command) onMoveLines(command);
+        else if (!isPulled) onSelect(wholeLine(line));
       });
     },
     pullCorner: () => {

@@ -3,6 +3,7 @@ import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { cellsIn } from '../../workbook/cells.ts';
 import type { LinesCommand } from '../../workbook/command/lines.ts';
+import type { MoveLinesCommand } from '../../workbook/command/move-lines.ts';
 import type { SightCommand } from '../../workbook/command/sight.ts';
 import type { SortCommand } from '../../workbook/command/sort.ts';
 import type { Command } from '../../workbook/commands.ts';
@@ -10,6 +11,8 @@ import type { Sheet } from '../../workbook/document.ts';
 import { columnAt } from '../../workbook/lines.ts';
 import { type Carried, lastLinesDeed, pasteOf, shownText } from './carried.ts';
 import { filledByKey } from './fill-target.ts';
+import type { Direction } from './filled-edge.ts';
+import { axisOf, moveOneOn, selectionAfterMove } from './move-deeds.ts';
 import { isWhole, type Selection, usedPart } from './selection.ts';
 
 /** What can be done to the selected cells of a sheet. */
@@ -19,6 +22,10 @@ export interface RangeDeeds {
   readonly fill: (from: CellRange, to: CellRange) => void;
   readonly fillByKey: (direction: 'down' | 'right') => void;
   readonly changeLines: (command: LinesCommand | SightCommand | SortCommand) => boolean;
+  /** The selection goes along. */
+  readonly moveLines: (command: MoveLinesCommand) => boolean;
+  /** The rows or columns that are selected from end to end move one on; false where none are. */
+  readonly moveWholeLines: (direction: Direction) => boolean;
   /** The selected columns become wider or narrower, each from its own width. */
   readonly resize: (by: number) => void;
   /** The same for the rows or columns that are selected from end to end; false where none are. */
@@ -33,6 +40,7 @@ export interface RangeDeedsParts {
   readonly state: SessionState;
   readonly sheet: Sheet;
   readonly range: CellRange;
+  readonly selection: Selection;
   readonly carried: Carried | null;
   readonly onCarry: (carried: Carried | null) => void;
   readonly onSelect: (selection: Selection) => void;
@@ -41,7 +49,7 @@ export interface RangeDeedsParts {
 }
 
 export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
-  const { session, state, sheet, carried, onCarry, onSelect, onComplain } = parts;
+  const { session, state, sheet, selection, carried, onCarry, onSelect, onComplain } = parts;
   const range = usedPart(sheet, parts.range);
   const wholeAxis = (['row', 'column'] as const).find((axis: Axis) => isWhole(parts.range, axis));
 
@@ -60,6 +68,12 @@ export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
     run({ type: 'clear', sheet: sheet.id, addresses: filled.map(({ address }) => address) });
   }
 
+  function moveLines(command: MoveLinesCommand): boolean {
+    const isMoved = run(command);
+    if (isMoved) onSelect(selectionAfterMove(selection, command));
+    return isMoved;
+  }
+
   return {
     clear,
     fill,
@@ -69,6 +83,17 @@ export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
         onSelect({ here: range.from, head: range.to });
     },
     changeLines: run,
+    moveLines,
+    moveWholeLines: (direction) => {
+      if (
+        wholeAxis !== axisOf(direction) ||
+        isWhole(parts.range, axisOf(direction) === 'row' ? 'column' : 'row')
+      )
+        return false;
+      const command = moveOneOn(sheet, parts.range, direction);
+      if (command) moveLines(command);
+      return true;
+    },
     resize: (by) => {
       const at = range.from.column;
       const count = range.to.column - at + 1;

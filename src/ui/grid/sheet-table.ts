@@ -22,6 +22,7 @@ import { mark, marksOf, paintMarks, sameMarks } from './cell-marks.ts';
 import { addressOf, cellElement, columnId } from './cell-place.ts';
 import { type CellSight, hasHeading, type SheetSight, sameSight, sightOf } from './cell-sight.ts';
 import { columnPixels } from './column-pixels.ts';
+import { markLine, markLines } from './line-marks.ts';
 import { paintCell } from './paint-cell.ts';
 import { anyRowWraps, heightOf, usualHeight } from './row-heights.ts';
 import { usedPart } from './selection.ts';
@@ -221,6 +222,7 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
       if (hasNews || next.tagged !== before.tagged) refresh(before.sheet);
       // A moved selection touches nothing else, so it is painted without the table's own, slower way.
       markAnew(host, before, next);
+      if (next.range !== before.range || next.dropping !== before.dropping) markLines(host, next);
       if (!sameAddress(before.selected, next.selected)) reveal(next.selected);
     },
     reveal,
@@ -288,6 +290,7 @@ function rowNumbersOf(look: () => SheetSight): ColDef<TableRow> {
     valueGetter: ({ data }) => (data ? data.row + 1 : ''),
     cellRenderer: ({ data, value, eGridCell }: ICellRendererParams<TableRow>) => {
       mark(eGridCell, 'afterHidden', data !== undefined && isHidden(look().sheet, 'row', data.row - 1));
+      if (data) markLine(eGridCell, { axis: 'row', at: data.row }, look());
       return document.createTextNode(String(value ?? ''));
     },
   };

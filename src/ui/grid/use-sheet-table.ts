@@ -14,7 +14,7 @@ export interface KeptTable {
 /** Keeps a table on the page that shows what it is given, with the selected cell in view and the focus with it. */
 export function useSheetTable(
   host: RefObject<HTMLElement | null>,
-  { sheet, values, selected, marked, range, outlined, tagged }: SheetSight,
+  { sheet, values, selected, marked, range, outlined, dropping, tagged }: SheetSight,
   {
     helpId,
     isEditing,
@@ -22,7 +22,16 @@ export function useSheetTable(
   }: { readonly helpId: string; readonly isEditing: boolean; readonly isFirst: RefObject<boolean> },
 ): KeptTable {
   const table = useRef<SheetTable | null>(null);
-  const first = useRef<SheetSight>({ sheet, values, selected, marked, range, outlined, tagged });
+  const first = useRef<SheetSight>({
+    sheet,
+    values,
+    selected,
+    marked,
+    range,
+    outlined,
+    dropping,
+    tagged,
+  });
   const focused = useRef(selected);
   const isFocusWanted = useRef(false);
   const wanted = useRef<CellAddress | null>(null);
@@ -45,10 +54,10 @@ export function useSheetTable(
   }, [isFirst]);
 
   useLayoutEffect(() => {
-    table.current?.show({ sheet, values, selected, marked, range, outlined, tagged });
+    table.current?.show({ sheet, values, selected, marked, range, outlined, dropping, tagged });
     if (wanted.current) table.current?.reveal(wanted.current);
     wanted.current = null;
-  }, [sheet, values, selected, marked, range, outlined, tagged]);
+  }, [sheet, values, selected, marked, range, outlined, dropping, tagged]);
 
   useLayoutEffect(() => {
     const isMoved = !sameAddress(focused.current, selected);
