@@ -1,12 +1,13 @@
 import { type Answer, refusal } from './answer.ts';
 import { check } from './check.ts';
+import { compare } from './compare.ts';
 import { figure } from './figure.ts';
 import { fold } from './fold.ts';
 import { harmless } from './harmless.ts';
 import { helpOn, overview } from './help.ts';
 import { takeoff } from './takeoff.ts';
 
-const commands = [figure, check, takeoff];
+const commands = [figure, check, takeoff, compare];
 
 async function answerTo(words: readonly string[]): Promise<Answer> {
   const [first, ...rest] = words;

@@ -21,7 +21,7 @@ describe('stretchout', { timeout }, () => {
   });
 
   test.each([
-    ['fold', 'There is no command “fold”. The commands are figure, check, takeoff;'],
+    ['fold', 'There is no command “fold”. The commands are figure, check, takeoff, compare;'],
     ['--loud', 'There is no flag “--loud”.'],
     ['', 'There is no command “”.'],
   ])('“%s” is no command', async (word, says) => {
