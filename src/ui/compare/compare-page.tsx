@@ -1,5 +1,83 @@
+import { useRef, useState } from 'react';
+import { figureWorkbook } from '../../engine/figure-workbook.ts';
+import type { KeptWorkbook } from '../../workbook/file.ts';
+import { openFile } from '../files/workbook-file.ts';
 import type { ShopPageProps } from '../shop-page.ts';
+import { Differences } from './differences.tsx';
+import './compare.css';
 
-export function ComparePage(_: ShopPageProps) {
-  return null;
+/** The open workbook beside another one, from the shelf or from a file: what differs, in the shop's words. */
+export function ComparePage({ keeper, desk, session, state, onGo }: ShopPageProps) {
+  const [other, setOther] = useState<KeptWorkbook | null>(null);
+  const [said, setSaid] = useState('');
+  const [isTurned, setTurned] = useState(false);
+  const picker = useRef<HTMLInputElement>(null);
+  const { workbook } = state;
+  const others = desk.shelf.filter((entry) => entry.id !== workbook.id);
+
+  async function take(kept: Promise<Awaited<ReturnType<typeof openFile>>>): Promise<void> {
+    setSaid('Figuring the other workbook …');
+    const read = await kept;
+    if (!read.ok) return setSaid(read.fault);
+    // Stored figures are not trusted: both sides are figured by the same engine.
+    const values = await figureWorkbook(read.value.workbook, await keeper.spareCalculator()).catch(
+      () => null,
+    );
+    setOther({ workbook: read.value.workbook, values: values ?? read.value.values });
+    setSaid(values ? '' : 'The other workbook could not be figured; what was stored with it is shown.');
+  }
+
+  const here = { workbook, values: state.values };
+  const [before, after] = isTurned ? [here, other] : [other, here];
+  return (
+    <section className="compare" aria-label="Compare workbooks">
+      <div className="compare-choice">
+        <label>
+          Beside{' '}
+          <select
+            value={others.some(({ id }) => id === other?.workbook.id) ? other?.workbook.id : ''}
+            onChange={(event) => event.target.value && take(keeper.read(event.target.value))}
+          >
+            <option value="">choose from the shelf</option>
+            {others.map(({ id, title }) => (
+              <option key={id} value={id}>
+                {title}
+              </option>
+            ))}
+          </select>
+        </label>
+        <button type="button" onClick={() => picker.current?.click()}>
+          Choose a file
+        </button>
+        <input
+          ref={picker}
+          type="file"
+          accept=".json,application/json"
+          hidden
+          aria-label="Workbook file to compare with"
+          onChange={(event) => {
+            const [file] = event.target.files ?? [];
+            event.target.value = '';
+            if (file) take(openFile(file));
+          }}
+        />
+        <label>
+          <input type="checkbox" checked={isTurned} onChange={(event) => setTurned(event.target.checked)} />{' '}
+          The open one is the earlier
+        </label>
+      </div>
+      <p className="compare-said" role="status">
+        {said ||
+          (session.getState().figures.type === 'figuring' ? 'The open workbook is being figured.' : '')}
+      </p>
+      {before && after ? (
+        <Differences before={before} after={after} open={isTurned ? 'before' : 'after'} onGo={onGo} />
+      ) : (
+        <p className="compare-empty">
+          Choose what to put beside <strong>{workbook.title}</strong>: last week’s copy, the same job from
+          another computer, or another revision of its template. Neither is changed.
+        </p>
+      )}
+    </section>
+  );
 }

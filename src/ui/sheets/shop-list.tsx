@@ -17,7 +17,7 @@ export function ShopList({
 }) {
   return (
     <nav className="sheet-list" aria-labelledby="shop-pages-heading">
-      <h2 id="shop-pages-heading">The shop</h2>
+      <h2 id="shop-pages-heading">Shop pages</h2>
       {(['allowances', 'template', 'lots', 'compare'] as const).map((page) => (
         <button
           key={page}

@@ -1,0 +1,48 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { openDemo } from './demo.ts';
+import { expectAccessible } from './support/axe.ts';
+
+const demo = readFileSync(new URL('../../sheets/demo.job.stretchout.json', import.meta.url), 'utf8');
+
+test('the open job beside an earlier file of it: the order, what was given, what was figured; a cell is a link', async () => {
+  const { page, goTo, type, faults } = await openDemo();
+  await goTo('Pieces');
+  await type('E2', `24' 6 1/2"`);
+  await page.getByRole('button', { name: 'Compare workbooks' }).click();
+  await page.getByLabel('Workbook file to compare with').setInputFiles({
+    name: 'earlier.stretchout.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(demo),
+  });
+  const given = page.getByRole('table', { name: 'What was given' });
+  await given.waitFor();
+  expect((await given.locator('tbody tr').allInnerTexts()).map((row) => row.replace(/\s+/g, ' '))).toEqual([
+    'Pieces!E2 Length of S1 14′ 6 ½″ 24′ 6 ½″ 69 % more',
+  ]);
+  const order = page.getByRole('table', { name: 'To order' });
+  await expect.poll(() => order.locator('tbody tr').count()).toBeGreaterThan(0);
+  const wrap = order.getByRole('row', { name: /R-8 wrap/ }).getByRole('cell');
+  expect(await wrap.allTextContents()).toEqual(['2', '3', '1 more']);
+  await page.getByRole('table', { name: 'What was figured' }).getByText('Duct in all').waitFor();
+  await expectAccessible(page);
+
+  await page.getByLabel('The open one is the earlier').check();
+  await given.getByText('41 % less').waitFor();
+  await page.getByLabel('The open one is the earlier').uncheck();
+  await given.getByRole('button', { name: 'Pieces!E2' }).press('Enter');
+  await page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();
+  expect(faults).toEqual([]);
+});
+
+test('a file that is none says so, and the open job stays', async () => {
+  const { page, faults } = await openDemo();
+  await page.getByRole('button', { name: 'Compare workbooks' }).click();
+  await page.getByLabel('Workbook file to compare with').setInputFiles({
+    name: 'list.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('[1, 2'),
+  });
+  await page.getByText('The file is damaged or cut off').waitFor();
+  expect(faults).toEqual([]);
+});
