@@ -59,3 +59,14 @@ export function sayList(items: readonly (string | number)[], joint = 'or'): stri
   if (items.length === 1) return String(last);
   return `${items.slice(0, -1).join(', ')} ${joint} ${last}`;
 }
+
+/** What somebody wrote, as it is told back; of a long text the beginning. */
+export function quoted(text: string): string {
+  return `“${text.length > 60 ? `${text.slice(0, 57)}…` : text}”`;
+}
+
+/** `a length`, `an area`. */
+export function article(phrase: string): string {
+  if (/^(a|an|the) /.test(phrase)) return phrase;
+  return `${/^[aeiou]/.test(phrase) ? 'an' : 'a'} ${phrase}`;
+}

@@ -4,7 +4,7 @@ import { type Unit, units } from '../base/unit.ts';
 import type { TradeFault } from '../trade/fault.ts';
 import type { TapeFault } from '../trade/tape/fault.ts';
 import type { CallFault } from './fault.ts';
-import { figure, sayCount, sayCut, sayInches, sayList, sayValue } from './say.ts';
+import { article, figure, quoted, sayCount, sayCut, sayInches, sayList, sayValue } from './say.ts';
 
 /** A fault in words: what came, what is allowed and why, what to do. Full sentences, ready to show. */
 export function wordFault(fault: CallFault): string {
@@ -267,15 +267,6 @@ function plain(argument: string): string {
   return argument.replaceAll('_', ' ');
 }
 
-function quoted(text: string): string {
-  return `“${text.length > 60 ? `${text.slice(0, 57)}…` : text}”`;
-}
-
 function choiceText(choice: string | number): string {
   return typeof choice === 'string' ? `"${choice}"` : String(choice);
-}
-
-function article(phrase: string): string {
-  if (/^(a|an|the) /.test(phrase)) return phrase;
-  return `${/^[aeiou]/.test(phrase) ? 'an' : 'a'} ${phrase}`;
 }

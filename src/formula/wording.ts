@@ -1,4 +1,5 @@
 import { assertNever } from '../base/outcome.ts';
+import { quoted } from '../catalogue/say.ts';
 import type { FormulaFault } from './fault.ts';
 
 /** Why a formula is refused, where the trouble is, and what to write instead. Full sentences, ready to show. */
@@ -88,10 +89,6 @@ export function wordFormulaFault(fault: FormulaFault, text: string): string {
 
 function placeIn(text: string, at: number): string {
   return at >= text.trimEnd().length ? 'At the end: ' : `At character ${at + 1}: `;
-}
-
-function quoted(text: string): string {
-  return `“${text.length > 60 ? `${text.slice(0, 57)}…` : text}”`;
 }
 
 function counts(least: number, most: number): string {

@@ -1,6 +1,7 @@
 import { writeAddress } from '../base/address.ts';
 import { assertNever } from '../base/outcome.ts';
 import { type Unit, units } from '../base/unit.ts';
+import { article, quoted } from '../catalogue/say.ts';
 import { wordTapeFault } from '../catalogue/wording.ts';
 import type { RefusedEntry } from './command/write.ts';
 import type { CommandFault } from './commands.ts';
@@ -203,13 +204,4 @@ function list(choices: readonly string[]): string {
 
 function megabytes(bytes: number): string {
   return (bytes / 1024 / 1024).toFixed(bytes < 1024 * 1024 * 10 ? 1 : 0);
-}
-
-function quoted(text: string): string {
-  return `“${text.length > 60 ? `${text.slice(0, 57)}…` : text}”`;
-}
-
-function article(phrase: string): string {
-  if (/^(a|an|the) /.test(phrase)) return phrase;
-  return `${/^[aeiou]/.test(phrase) ? 'an' : 'a'} ${phrase}`;
 }

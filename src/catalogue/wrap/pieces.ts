@@ -2,17 +2,15 @@ import { done } from '../../base/outcome.ts';
 import { runPieces } from '../../trade/wrap/pieces.ts';
 import { optional, quantity } from '../argument.ts';
 import { defineFunction } from '../call.ts';
-import type { Mark } from '../drawing.ts';
 import { fromTrade } from '../from-trade.ts';
 import { figure, sayCount, sayFeet, sayInches } from '../say.ts';
 import { exampleWraps } from '../wraps.ts';
 import { installedOf, rollSize, runLength, wrapArguments } from './arguments.ts';
 import { handlingFibers } from './cautions.ts';
+import { strip, stripMarks } from './strip-drawing.ts';
 
 /** More pieces than this are drawn as so many. */
 const mostDrawn = 8;
-const left = 20;
-const right = 340;
 
 /** Pieces of wrap along a straight run. A whole number. Faults: `flange_over_roll`, `no_roll_size`. Source: count by roll width. */
 export const wrapPieces = defineFunction({
@@ -70,50 +68,22 @@ export const wrapPieces = defineFunction({
   drawing: ({ pieces, cover, last }, { length }) => {
     const drawn = Math.min(mostDrawn, pieces);
     const share = pieces > drawn ? 1 : last / cover;
-    const each = (right - left) / (drawn - 1 + share);
-    const joints = Array.from({ length: drawn - 1 }, (_, index) => left + (index + 1) * each);
+    const each = (strip.right - strip.left) / (drawn - 1 + share);
     const more = pieces > drawn ? `, ${drawn} drawn` : '';
     return {
       title: 'Pieces along the run',
       describes: `${sayCount(pieces, 'piece')} of wrap, each covering ${sayInches(cover)}, along a run of ${sayFeet(length)}; the last covers ${sayInches(last)}.`,
       height: 150,
-      marks: [
-        {
-          type: 'outline',
-          closed: true,
-          role: 'wrap',
-          points: [
-            { x: left, y: 44 },
-            { x: right, y: 44 },
-            { x: right, y: 100 },
-            { x: left, y: 100 },
-          ],
+      marks: stripMarks({
+        length,
+        of: 'run',
+        at: Array.from({ length: drawn - 1 }, (_, index) => strip.left + (index + 1) * each),
+        lines: 'seam',
+        words: {
+          left: `${sayCount(pieces, 'piece')} of ${sayInches(cover)}${more}`,
+          right: `last one ${sayInches(last)}`,
         },
-        ...joints.map(
-          (x): Mark => ({
-            type: 'outline',
-            closed: false,
-            role: 'seam',
-            points: [
-              { x, y: 44 },
-              { x, y: 100 },
-            ],
-          }),
-        ),
-        {
-          type: 'measure',
-          from: { x: left, y: 30 },
-          to: { x: right, y: 30 },
-          text: `run ${sayFeet(length)}`,
-        },
-        {
-          type: 'label',
-          at: { x: left, y: 120 },
-          text: `${sayCount(pieces, 'piece')} of ${sayInches(cover)}${more}`,
-          anchor: 'start',
-        },
-        { type: 'label', at: { x: right, y: 138 }, text: `last one ${sayInches(last)}`, anchor: 'end' },
-      ],
+      }),
     };
   },
   cautions: ({ last, cover }) => [

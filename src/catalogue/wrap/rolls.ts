@@ -5,18 +5,16 @@ import { type PieceGroup, rollsFor } from '../../trade/wrap/rolls.ts';
 import { optional, quantity, text } from '../argument.ts';
 import { defineFunction } from '../call.ts';
 import { cellList } from '../cell-list.ts';
-import type { Mark } from '../drawing.ts';
 import type { CallFault } from '../fault.ts';
 import { fromTrade } from '../from-trade.ts';
 import { figure, sayCount, sayFeet, sayInches } from '../say.ts';
 import { exampleWraps } from '../wraps.ts';
 import { cutArgument, installedOf, rollSize, wrapArguments } from './arguments.ts';
 import { handlingFibers } from './cautions.ts';
+import { strip, stripMarks } from './strip-drawing.ts';
 
 /** More cuts than this would run into each other. */
 const mostDrawn = 80;
-const left = 20;
-const right = 340;
 
 /** Whole rolls for pieces that are each cut in one length. Faults: `unlike_lists`, `half_a_row`, `no_roll_size`,
  *  `piece_longer_than_roll`. Source: first fit, longest piece first. */
@@ -104,60 +102,27 @@ export const wrapRolls = defineFunction({
   ],
   drawing: ({ rollLength, longest, rolls, pieces, ends }) => {
     const perRoll = longest > 0 ? wholeDown(rollLength / longest) : 0;
-    const drawn = Math.min(perRoll, mostDrawn);
-    const cuts = Array.from(
-      { length: drawn },
-      (_, index) => left + ((index + 1) * longest * (right - left)) / rollLength,
-    );
+    const each = (longest * (strip.right - strip.left)) / rollLength;
     return {
       title: 'Pieces from a roll',
       describes: `${sayCount(rolls, 'roll')} of ${sayFeet(rollLength)} for ${sayCount(pieces, 'piece')}; the longest piece, ${sayInches(longest)}, comes ${sayCount(perRoll, 'time')} from a roll.`,
       height: 150,
-      marks: [
-        {
-          type: 'outline',
-          closed: true,
-          role: 'wrap',
-          points: [
-            { x: left, y: 44 },
-            { x: right, y: 44 },
-            { x: right, y: 96 },
-            { x: left, y: 96 },
-          ],
-        },
-        ...cuts.map(
-          (x): Mark => ({
-            type: 'outline',
-            closed: false,
-            role: 'cut',
-            points: [
-              { x, y: 44 },
-              { x, y: 96 },
-            ],
-          }),
+      marks: stripMarks({
+        length: rollLength,
+        of: 'roll',
+        at: Array.from(
+          { length: Math.min(perRoll, mostDrawn) },
+          (_, index) => strip.left + (index + 1) * each,
         ),
-        {
-          type: 'measure',
-          from: { x: left, y: 30 },
-          to: { x: right, y: 30 },
-          text: `roll ${sayFeet(rollLength)}`,
-        },
-        {
-          type: 'label',
-          at: { x: left, y: 118 },
-          text:
+        lines: 'cut',
+        words: {
+          left:
             pieces === 0
               ? 'no pieces'
               : `longest piece ${sayInches(longest)}, ${figure(perRoll)} from a roll`,
-          anchor: 'start',
+          right: `ends of full rolls ${sayFeet(ends)}`,
         },
-        {
-          type: 'label',
-          at: { x: right, y: 138 },
-          text: `ends of full rolls ${sayFeet(ends)}`,
-          anchor: 'end',
-        },
-      ],
+      }),
     };
   },
   cautions: ({ opened, byLength }) => [

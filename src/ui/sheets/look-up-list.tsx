@@ -1,3 +1,5 @@
+import { PageList } from './page-list.tsx';
+
 /** What can be looked at in place of the sheet. */
 export type LookUpPage = 'functions' | 'names' | 'attention' | 'keys';
 
@@ -19,22 +21,10 @@ export function LookUpList({
   readonly onFind: () => void;
 }) {
   return (
-    <nav className="sheet-list" aria-labelledby="look-up-heading">
-      <h2 id="look-up-heading">Look up</h2>
-      {(['functions', 'names', 'attention', 'keys'] as const).map((page) => (
-        <button
-          key={page}
-          type="button"
-          className="sheet-list-one"
-          aria-current={open === page ? 'page' : undefined}
-          onClick={() => onOpen(page)}
-        >
-          {pages[page]}
-        </button>
-      ))}
+    <PageList id="look-up-heading" heading="Look up" pages={pages} open={open} onOpen={onOpen}>
       <button type="button" className="sheet-list-one" aria-keyshortcuts="Control+F" onClick={onFind}>
         Find and replace
       </button>
-    </nav>
+    </PageList>
   );
 }

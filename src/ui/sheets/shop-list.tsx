@@ -1,3 +1,5 @@
+import { PageList } from './page-list.tsx';
+
 /** The shop's own pages: they stand over the open workbook, not inside it. */
 export type ShopPage = 'allowances' | 'template' | 'lots' | 'compare';
 
@@ -15,22 +17,7 @@ export function ShopList({
   readonly open: ShopPage | null;
   readonly onOpen: (page: ShopPage) => void;
 }) {
-  return (
-    <nav className="sheet-list" aria-labelledby="shop-pages-heading">
-      <h2 id="shop-pages-heading">Shop pages</h2>
-      {(['allowances', 'template', 'lots', 'compare'] as const).map((page) => (
-        <button
-          key={page}
-          type="button"
-          className="sheet-list-one"
-          aria-current={open === page ? 'page' : undefined}
-          onClick={() => onOpen(page)}
-        >
-          {pages[page]}
-        </button>
-      ))}
-    </nav>
-  );
+  return <PageList id="shop-pages-heading" heading="Shop pages" pages={pages} open={open} onOpen={onOpen} />;
 }
 
 export function isShopPage(page: string | undefined): page is ShopPage {
