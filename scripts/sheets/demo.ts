@@ -1,6 +1,5 @@
-import { fill } from '../../src/templates/fill.ts';
-import { instantiate } from '../../src/templates/instantiate.ts';
 import type { Workbook, WorkedExample } from '../../src/workbook/document.ts';
+import { demoHead, demoOf, linesOf } from './demo-job.ts';
 import { roundTrunk } from './round-trunk/template.ts';
 
 /** An invented job in an invented shop: five round pieces, and a return whose wrap is worth a look. */
@@ -24,25 +23,13 @@ const taps: readonly WorkedExample['given'][] = [
 ];
 
 export function demoJob(): Workbook {
-  const job = instantiate(roundTrunk, { id: 'demo-larkspur-lane', title: 'Larkspur Lane, lot 7' });
-  const filled = fill(job, {
-    'Job!B2': 'Larkspur Lane, lot 7',
-    'Job!B3': '7 Larkspur Lane',
-    'Job!B4': 'Tinker’s Yard Duct Shop',
-    'Job!B5': '12 May',
-    'Job!B6': 'Wren',
-    ...linesOf('Pieces', pieces),
-    ...linesOf('Taps', taps),
+  return demoOf(roundTrunk, {
+    id: 'demo-larkspur-lane',
+    title: 'Larkspur Lane, lot 7',
+    answers: {
+      ...demoHead('Larkspur Lane, lot 7', '7 Larkspur Lane'),
+      ...linesOf('Pieces', pieces),
+      ...linesOf('Taps', taps),
+    },
   });
-  if (!filled.ok) throw new Error(`The template has no given at ${filled.fault.place}.`);
-  return filled.value;
-}
-
-/** The lines of a table that begins under its heading in row 1. */
-function linesOf(sheet: string, lines: readonly WorkedExample['given'][]): WorkedExample['given'] {
-  return Object.fromEntries(
-    lines.flatMap((one, index) =>
-      Object.entries(one).map(([column, value]) => [`${sheet}!${column}${index + 2}`, value]),
-    ),
-  );
 }

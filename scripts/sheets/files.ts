@@ -4,12 +4,16 @@ import { figureWorkbook } from '../../src/engine/figure-workbook.ts';
 import type { Workbook } from '../../src/workbook/document.ts';
 import { writeWorkbookFile } from '../../src/workbook/file.ts';
 import { demoJob } from './demo.ts';
+import { rectTrunkDemo } from './rect-trunk/demo.ts';
+import { rectTrunk } from './rect-trunk/template.ts';
 import { roundTrunk } from './round-trunk/template.ts';
 
 /** Every workbook file of `sheets/`, by its name, with the values figured, so that a page can show it at once. */
 export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
   const workbooks: readonly (readonly [string, Workbook])[] = [
     ['round-trunk.template.stretchout.json', roundTrunk],
+    ['rect-trunk.template.stretchout.json', rectTrunk],
+    ['rect-trunk.job.stretchout.json', rectTrunkDemo()],
     ['demo.job.stretchout.json', demoJob()],
   ];
   const files = new Map<string, string>();

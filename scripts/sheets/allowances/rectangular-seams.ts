@@ -2,21 +2,8 @@ import { given, words } from '../cells.ts';
 import { type Line, namedLine } from '../form.ts';
 import { chosen, length, practice, seam, seamSource, seamTypes } from './lines.ts';
 
-/** Seams and joints of rectangular duct. */
-export const rectangularSeams: readonly Line[] = [
-  namedLine(
-    'made',
-    words('Rectangular duct from'),
-    given(
-      {
-        asks: 'Is a rectangular duct made of one blank or of two halves?',
-        choices: ['one piece', 'two L halves'],
-        usual: 'two L halves',
-      },
-      { content: 'two L halves' },
-    ),
-    words(practice),
-  ),
+/** The locks and joints of rectangular duct. */
+export const rectangularLocks: readonly Line[] = [
   chosen(
     'square_seam',
     'Kind of rectangular seam',
@@ -52,4 +39,22 @@ export const rectangularSeams: readonly Line[] = [
     'trade-school study cards: 1/2 in',
     { least: 0.25, says: 'without metal turned back, a drive has nothing to hold (common practice)' },
   ),
+];
+
+/** Seams and joints of rectangular duct that a shop always makes one way. */
+export const rectangularSeams: readonly Line[] = [
+  namedLine(
+    'made',
+    words('Rectangular duct from'),
+    given(
+      {
+        asks: 'Is a rectangular duct made of one blank or of two halves?',
+        choices: ['one piece', 'two L halves'],
+        usual: 'two L halves',
+      },
+      { content: 'two L halves' },
+    ),
+    words(practice),
+  ),
+  ...rectangularLocks,
 ];

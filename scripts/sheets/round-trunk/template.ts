@@ -25,7 +25,13 @@ export const roundTrunk: Workbook = {
   id: 'round-trunk',
   title: 'Round trunk',
   kind: 'template',
-  template: { name: 'Round trunk', revision: 2 },
+  template: { name: 'Round trunk', revision: 3 },
+  revisions: [
+    {
+      revision: 3,
+      says: 'A cut that squeezes the wrap past half of its thickness stops in a sentence of its own.',
+    },
+  ],
   sheets: forms.map((one) => one.sheet),
   names: Object.assign({}, ...forms.map((one) => one.names)),
   examples,

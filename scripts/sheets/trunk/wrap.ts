@@ -13,6 +13,9 @@ export const lessByGeometry =
 export const byGeometryInstead =
   'look: the way chosen on Job has no figure for this wrap, so it is worked out by geometry';
 
+const squeezed =
+  'stop: cut this way, less than half of the thickness is left, and no R is published for that; cut it by geometry';
+
 /** The wrap of each piece of Pieces; `shapeOf` writes its shape. */
 export function wrapSheet(shapeOf: ShapeOf): Form {
   return form({
@@ -68,12 +71,12 @@ function pieceLine(row: number, shapeOf: ShapeOf): Line {
     check(
       unless(
         `IF(J${row}="","stop: no wrap of this name is finished on Allowances; choose another, or finish its line",` +
-          `IF(${rated}<needed_r,${tooLow},IF(G${row}<needed_r-r_short,"${lessByGeometry}",` +
-          `IF(J${row}<>wrap_method,"${byGeometryInstead}","holds"))))`,
+          `IF(${rated}<needed_r,${tooLow},IF(G${row}="","${squeezed}",IF(G${row}<needed_r-r_short,"${lessByGeometry}",` +
+          `IF(J${row}<>wrap_method,"${byGeometryInstead}","holds")))))`,
       ),
     ),
-    figured(worked(`WRAP.RLEFT(${left})`), resistance),
-    figured(worked(`WRAP.THICKNESS(${left})`), exactInches),
+    figured(worked(`IFERROR(WRAP.RLEFT(${left}),"")`), resistance),
+    figured(worked(`IFERROR(WRAP.THICKNESS(${left}),"")`), exactInches),
     given({
       asks: 'Does this piece get another wrap than the job? Type its name from the wraps on Allowances.',
       mayBeBlank: true,

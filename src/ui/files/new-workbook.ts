@@ -16,6 +16,11 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
     says: 'Trunk and branches of round duct: blanks, wrap, sealing and what to buy.',
     load: () => import('../../../sheets/round-trunk.template.stretchout.json?raw'),
   },
+  {
+    name: 'Rectangular trunk with taps',
+    says: 'Rectangular duct from one, two or four blanks: taps and their holes, wrap, sealing and what to buy.',
+    load: () => import('../../../sheets/rect-trunk.template.stretchout.json?raw'),
+  },
 ];
 
 /** A new job with the template's own numbers in it. The id is given anew when it goes onto the shelf. */
