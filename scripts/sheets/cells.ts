@@ -54,3 +54,13 @@ export const resistance: More = { unit: 'r', format: { type: 'decimal', places: 
 export const squareFeet: More = { unit: 'sqft', format: { type: 'decimal', places: 1 } };
 export const gallons: More = { unit: 'gal', format: { type: 'decimal', places: 2 } };
 export const pounds: More = { unit: 'lb', format: { type: 'decimal', places: 1 } };
+export const cubicFeet: More = { unit: 'cfm', format: { type: 'decimal', places: 0 } };
+export const feetAMinute: More = { unit: 'fpm', format: { type: 'decimal', places: 0 } };
+export const heat: More = { unit: 'btuh', format: { type: 'decimal', places: 0 } };
+export const degrees: More = { unit: 'degF', format: { type: 'decimal', places: 0 } };
+export const frictionRate: More = { unit: 'inwgPer100Ft', format: { type: 'decimal', places: 3 } };
+export const factor: More = { unit: 'ratio', format: { type: 'decimal', places: 2 } };
+export const hours: More = { unit: 'ratio', format: { type: 'decimal', places: 1 } };
+export const dollars: More = { unit: 'money', format: { type: 'decimal', places: 2 } };
+/** For words that go on below where the column is narrow. */
+export const onBelow: More = { style: { wraps: true } };

@@ -1,0 +1,180 @@
+import {
+  check,
+  count,
+  cubicFeet,
+  feetAMinute,
+  feetAndInches,
+  figured,
+  given,
+  heading,
+  heat,
+  inches,
+  words,
+} from '../cells.ts';
+import { type Form, form, type Line, line } from '../form.ts';
+import { allBlank, firstOf, missing } from '../round-trunk/piece-rows.ts';
+import { ofSystem, type Plan, rooms, trunk, unlessBlank } from './plan.ts';
+
+/** In the same words on every line, so that the House sheet can count them. */
+export const longBranch = 'look: longer than one bag of flex; see whether the trunk should come nearer';
+
+export function roomsForm(plan: Plan): Form {
+  return form({
+    id: 'rooms',
+    name: 'Rooms',
+    says: 'Fill in a line for each room: its load, or the air it gets, how long its branches are, and which section they leave.',
+    widths: [20, 10, 9, 9, 11, 9, 12, 7, 7, 6, 7, 22, 11, ...(plan.systems.length > 1 ? [12] : [])],
+    lines: [
+      line(
+        ...[
+          'Room',
+          'Load',
+          'Own cfm',
+          'Branches',
+          'Branch length',
+          'Leaves',
+          'Only with',
+          'Air',
+          'Each',
+          'Flex',
+          'Speed',
+          'Check',
+          'Counts',
+          ...(plan.systems.length > 1 ? ['System'] : []),
+        ].map(heading),
+      ),
+      ...rooms.rows.map((row) => roomLine(plan, row)),
+      line(
+        words('Total'),
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        figured(`SUM(${rooms.beside('airflow')})`, cubicFeet),
+      ),
+    ],
+  });
+}
+
+function roomLine(plan: Plan, row: number): Line {
+  const at = (column: Parameters<typeof rooms.at>[0]) => rooms.at(column, row);
+  const open = row === rooms.rows[0] ? {} : { mayBeBlank: true };
+  const left = ofSystem(plan, at('system'), 'airflow_left');
+  const load = ofSystem(plan, at('system'), 'load_by_share');
+  const rate = ofSystem(plan, at('system'), 'friction_rate');
+  const inTrunk = `MATCH(${at('section')},${trunk.all('mark')},0)`;
+  const several = plan.systems.length > 1;
+  return line(
+    given({ asks: 'What is this room called?', ...open }),
+    given(
+      {
+        asks: 'What is the load of this room that decides its air, by the load calculation?',
+        least: 100,
+        most: 60_000,
+        why: 'a room of a house has a few hundred to some ten thousand Btu/h',
+        ...open,
+      },
+      heat,
+    ),
+    given(
+      {
+        asks: 'Does it get a fixed airflow in place of its share? Leave it blank for the share.',
+        least: 10,
+        most: 1000,
+        why: 'less than 10 cfm is no supply, and more than 1,000 is another system',
+        mayBeBlank: true,
+      },
+      cubicFeet,
+    ),
+    given(
+      {
+        asks: 'How many branches carry its air? Blank means one.',
+        least: 1,
+        most: 8,
+        why: 'more than 8 branches to a room is most likely a slip',
+        usual: 1,
+        mayBeBlank: true,
+      },
+      count,
+    ),
+    given(
+      {
+        asks: 'How long is each of its branches on the plan, from the trunk to the boot?',
+        least: 12,
+        most: 720,
+        why: 'a branch under 1 ft or over 60 ft is most likely a slip of the unit',
+        ...open,
+      },
+      feetAndInches,
+    ),
+    given({ asks: 'Which section of the trunk do they leave? Type its mark from Trunk.', ...open }),
+    given({
+      asks: `Is this room only there in a house with a ${plan.extra}? Leave it blank for every house.`,
+      choices: [plan.extra],
+      mayBeBlank: true,
+    }),
+    figured(
+      `IF(${at('counts')}="by own cfm",${at('own')},IF(${at('counts')}="by load",IF(${left}>=1,AIR.SHARE(${at('load')},${load},${left}),""),""))`,
+      cubicFeet,
+    ),
+    figured(
+      unlessBlank(at('airflow'), `${at('airflow')}/IF(${at('branches')}="",1,${at('branches')})`),
+      cubicFeet,
+    ),
+    figured(
+      `IF(OR(${at('each')}="",${rate}=""),"",MAX(smallest_flex,AIR.DIAMETER(${at('each')},${rate},flex_speed,flex_step,flex_roughness,flex_slack)))`,
+      inches,
+    ),
+    figured(unlessBlank(at('flex'), `AIR.VELOCITY(${at('each')},"round",${at('flex')})`), feetAMinute),
+    check(
+      firstOf(
+        [`${at('counts')}=""`, '""'],
+        [`${at('counts')}="unfinished"`, `"stop: still to fill in: "&${absent(row)}`],
+        [`${at('counts')}="not here"`, '"holds"'],
+        [`ISERROR(${inTrunk})`, '"stop: no section on Trunk has this mark"'],
+        ...(several
+          ? ([[`${at('system')}=""`, '"stop: say on Trunk which system this section belongs to"']] as const)
+          : []),
+        [`${left}<0`, '"stop: the rooms with air of their own take more than the system has; see Air"'],
+        [`${at('airflow')}=""`, '"stop: no air is left for this room; see Air"'],
+        [`${at('flex')}=""`, '"stop: there is no friction rate to size it by; see Air"'],
+        [
+          `IFERROR(${at('flex')}>INDEX(${trunk.all('made_width')},${inTrunk}),FALSE)`,
+          '"stop: the branch is wider than its trunk; give the room more branches"',
+        ],
+        [`${at('length')}*plan_scale>flex_bag*12`, `"${longBranch}"`],
+      ),
+    ),
+    figured(
+      firstOfWords(
+        [allBlank(row, ['A', 'B', 'C', 'D', 'E', 'F', 'G']), ''],
+        [
+          `AND(${at('only')}="${plan.extra}",extra_room<>"yes",${at('room')}<>"")`,
+          'not here',
+        ],
+        [`${absent(row)}<>""`, 'unfinished'],
+        [`${at('own')}<>""`, 'by own cfm'],
+        ['TRUE', 'by load'],
+      ),
+    ),
+    ...(several
+      ? [figured(`IFERROR(IF(INDEX(${trunk.all('system')},${inTrunk})="","",INDEX(${trunk.all('system')},${inTrunk})),"")`)]
+      : []),
+  );
+}
+
+function absent(row: number): string {
+  const at = (column: Parameters<typeof rooms.at>[0]) => rooms.at(column, row);
+  return missing(
+    [`${at('room')}=""`, 'room'],
+    [`AND(${at('load')}="",${at('own')}="")`, 'load or own cfm'],
+    [`${at('length')}=""`, 'branch length'],
+    [`${at('section')}=""`, 'section that it leaves'],
+  );
+}
+
+function firstOfWords(...cases: readonly (readonly [condition: string, word: string])[]): string {
+  return cases.reduceRight((otherwise, [condition, word]) => `IF(${condition},"${word}",${otherwise})`, '""');
+}
