@@ -18,7 +18,7 @@ import {
   words,
 } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
-import { firstOf } from '../round-trunk/piece-rows.ts';
+import { firstOf } from '../sentences.ts';
 import { type Plan, rooms, type System } from './plan.ts';
 
 type Of = (name: string) => string;
@@ -28,9 +28,6 @@ interface AirLine {
   readonly cell: (system: System, of: Of) => Cell;
   readonly says: string;
 }
-
-/** In the same words for every system, so that the House sheet can count them. */
-export const farOffRate = 'look: an unusual friction rate; measure the pressures and the way again';
 
 export function airForm(plan: Plan): Form {
   const lines = airLines(plan);
@@ -58,11 +55,18 @@ export function airForm(plan: Plan): Form {
 
 function airLines(plan: Plan): readonly AirLine[] {
   const pressure = (asks: string, least: number, usual: number, why: string): AirLine['cell'] =>
-    ask({ asks, least, most: 5, why, usual }, usual, { ...inchesOfWater, format: { type: 'decimal', places: 2 } });
+    ask({ asks, least, most: 5, why, usual }, usual, {
+      ...inchesOfWater,
+      format: { type: 'decimal', places: 2 },
+    });
   const ofRooms = (system: System, how: string, column: 'own' | 'load' | 'airflow') =>
     plan.systems.length > 1
       ? `SUMIFS(${rooms.all(column)},${rooms.all('counts')},"${how}",${rooms.all('system')},"${system.name}")`
       : `SUMIFS(${rooms.all(column)},${rooms.all('counts')},"${how}")`;
+  const counted = (system: System, how: string) =>
+    plan.systems.length > 1
+      ? `COUNTIFS(${rooms.all('counts')},"${how}",${rooms.all('system')},"${system.name}")`
+      : `COUNTIF(${rooms.all('counts')},"${how}")`;
   return [
     {
       label: 'Ducts hang in',
@@ -79,10 +83,7 @@ function airLines(plan: Plan): readonly AirLine[] {
       label: 'R needed there',
       name: 'needed_r',
       cell: (_, of) =>
-        figured(
-          `IF(wrap_code="not checked",0,WRAP.NEEDED(wrap_code,${of('duct_place')},6))`,
-          resistance,
-        ),
+        figured(`IF(wrap_code="not checked",0,WRAP.NEEDED(wrap_code,${of('duct_place')},6))`, resistance),
       says: 'by the code chosen on House; ask the local code, since editions differ',
     },
     {
@@ -231,7 +232,10 @@ function airLines(plan: Plan): readonly AirLine[] {
       label: 'Total effective length',
       name: 'effective_length',
       cell: (_, of) =>
-        figured(`${of('measured_way')}*plan_scale+${of('fitting_way')}`, { ...feet, format: { type: 'decimal', places: 0 } }),
+        figured(`${of('measured_way')}*plan_scale+${of('fitting_way')}`, {
+          ...feet,
+          format: { type: 'decimal', places: 0 },
+        }),
       says: 'measured and fittings together',
     },
     {
@@ -249,8 +253,14 @@ function airLines(plan: Plan): readonly AirLine[] {
       cell: (_, of) =>
         check(
           firstOf(
-            [`${of('available')}<=0`, '"stop: nothing is left for the duct; a stronger blower or a wider filter"'],
-            [`OR(${of('friction_rate')}<rate_low,${of('friction_rate')}>rate_high)`, `"${farOffRate}"`],
+            [
+              `${of('available')}<=0`,
+              '"stop: nothing is left for the duct; a stronger blower or a wider filter"',
+            ],
+            [
+              `OR(${of('friction_rate')}<rate_low,${of('friction_rate')}>rate_high)`,
+              '"look: an unusual friction rate; measure the pressures and the way again"',
+            ],
           ),
         ),
       says: 'the limits stand on Allowances',
@@ -264,19 +274,13 @@ function airLines(plan: Plan): readonly AirLine[] {
     {
       label: 'Air that they share',
       name: 'airflow_left',
-      cell: (system, of) =>
-        figured(`${of('airflow')}-${ofRooms(system, 'by own cfm', 'own')}`, cubicFeet),
+      cell: (system, of) => figured(`${of('airflow')}-${ofRooms(system, 'by own cfm', 'own')}`, cubicFeet),
       says: 'what the rooms with air of their own leave',
     },
     {
       label: 'Rooms',
       cell: (system) =>
-        figured(
-          plan.systems.length > 1
-            ? `COUNTIFS(${rooms.all('counts')},"by*",${rooms.all('system')},"${system.name}")`
-            : `COUNTIF(${rooms.all('counts')},"by*")`,
-          count,
-        ),
+        figured(['by load', 'by own cfm'].map((how) => counted(system, how)).join('+'), count),
       says: 'rooms that hang on this system',
     },
   ];
@@ -287,7 +291,7 @@ const noPart = 'no part of a house takes more than 5 in. w.g.';
 function ask(
   question: Question,
   content: number | string,
-  more: Partial<Cell>,
+  more: Partial<Omit<Cell, 'content'>>,
 ): AirLine['cell'] {
   return () => given(question, { content, ...more });
 }

@@ -1,4 +1,15 @@
-import { check, count, cutInches, feetAndInches, figured, gauge, heading, inches, pounds, words } from '../cells.ts';
+import {
+  check,
+  count,
+  cutInches,
+  feetAndInches,
+  figured,
+  gauge,
+  heading,
+  inches,
+  pounds,
+  words,
+} from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line } from '../form.ts';
 import { blanks, gauges, trunk, unlessBlank } from './plan.ts';
 
@@ -82,10 +93,7 @@ function blankLine(row: number): Line {
     check(unless(`IF(${onOneSheet}>0,"holds","stop: larger than the stock sheet; make more pieces")`)),
     figured(unless(`IF(${trunk.from('gauge', row)}="",job_gauge,${trunk.from('gauge', row)})`), gauge),
     figured(unless(`IF(${at('fit')}="holds",ROUNDUP(${at('blanks')}/${onOneSheet},0),"")`), count),
-    figured(
-      unless(`${at('blanks')}*WEIGHT.BLANK(${at('across')},${at('cut')},${at('gauge')})`),
-      pounds,
-    ),
+    figured(unless(`${at('blanks')}*WEIGHT.BLANK(${at('across')},${at('cut')},${at('gauge')})`), pounds),
   );
 }
 

@@ -12,9 +12,17 @@ export const branchesForm: Form = form({
   widths: [20, 8, 9, 12, 10, 10, 8, 10, 9],
   lines: [
     line(
-      ...['Room', 'Flex', 'Branches', 'Each is long', 'To buy', 'Tap seams', 'Screws', 'Facing', 'Hangers'].map(
-        heading,
-      ),
+      ...[
+        'Room',
+        'Flex',
+        'Branches',
+        'Each is long',
+        'To buy',
+        'Tap seams',
+        'Screws',
+        'Facing',
+        'Hangers',
+      ].map(heading),
     ),
     ...branches.rows.map(branchLine),
     line(

@@ -1,7 +1,8 @@
 import { check, count, dollars, figured, heading, onBelow, words } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
-import { firstOf } from '../round-trunk/piece-rows.ts';
+import { firstOf } from '../sentences.ts';
 import { blanks, branches, flexCount, gauges, rooms, seals, trunk, unlessBlank } from './plan.ts';
+import { saysStop } from './stops.ts';
 
 /** Where the lines of the order stand, under its heading and the check over all of it. */
 const firstItem = 3;
@@ -13,69 +14,70 @@ const flexSizes = `G${firstFlex}:G${firstFlex + flexCount - 1}`;
 /** What a house takes, item by item, for the Price sheet and whoever goes to the counter. */
 export const itemCosts = `Order!E${firstItem}:E${lastItem}`;
 
-const roomChecks = rooms.all('check');
-const trunkChecks = trunk.all('check');
 /** A number that is short of a room would be ordered unseen, so the order stops with it. */
 function isWhole(): string {
-  const stops = (checks: string) => `COUNTIF(${checks},"stop*")`;
   return firstOf(
     [`COUNT(${rooms.all('airflow')})=0`, '"look: no room gets its air yet; begin on Rooms and Trunk"'],
-    [`${stops(roomChecks)}>0`, '"stop: the order is without a room; see the checks on Rooms"'],
-    [`${stops(trunkChecks)}>0`, '"stop: the order is without a section; see the checks on Trunk"'],
-    [`${stops(blanks.all('fit'))}>0`, '"stop: a blank is larger than the stock sheet; see Blanks"'],
+    [`${saysStop(rooms.all('check'))}`, '"stop: the order is without a room; see the checks on Rooms"'],
+    [`${saysStop(trunk.all('check'))}`, '"stop: the order is without a section; see the checks on Trunk"'],
+    [
+      `COUNTIF(${blanks.all('fit')},"holds")<COUNT(${blanks.all('width')})`,
+      '"stop: a blank is larger than the stock sheet; see Blanks"',
+    ],
     ['NOT(wrap_is_ready)', '"stop: the order is without the wrap; see Wrap"'],
-    [`SUM(${gauges.all('sheets')})<SUM(${blanks.all('sheets')})`, '"stop: there is no room for so many gauges"'],
+    [
+      `SUM(${gauges.all('sheets')})<SUM(${blanks.all('sheets')})`,
+      '"stop: there is no room for so many gauges"',
+    ],
     [
       `COUNTIF(${branches.all('flex')},">"&MAX(${flexSizes}))>0`,
       '"stop: there is no room for so many sizes of flex"',
     ],
-    [`COUNTIF(D${firstItem}:D${lastItem},"no price")>0`, '"look: a thing has no price on Allowances, so the cost is without it"'],
+    [
+      `COUNTIF(D${firstItem}:D${lastItem},"no price")>0`,
+      '"look: a thing has no price on Allowances, so the cost is without it"',
+    ],
   );
 }
 
 export const orderForm: Form = form({
-    id: 'order',
-    name: 'Order',
-    says: 'What the house takes, in the units that the counter sells; nothing is to be filled in here.',
-    widths: [26, 30, 44, 12, 13],
-    lines: [
-      line(...['To order', 'How many', 'Of what', 'Each', 'Cost'].map(heading)),
-      line(words('The whole house'), check(isWhole()), words('do not order while this says stop')),
-      ...gauges.rows.map((row, index) =>
-        item(
-          firstItem + index,
-          `IF(${gauges.from('gauge', row)}="","",${gauges.from('item', row)})`,
-          `IF(${gauges.from('gauge', row)}="","",${gauges.from('sheets', row)})`,
-          '"sheets "&sheet_width&" × "&sheet_length&" in, each section on its own"',
-        ),
-      ),
-      item(firstFlex - 2, '"Reducer"', seals.from('steps', seals.last + 1), '"one at each step of the trunk"'),
-      item(firstFlex - 1, '"End cap"', seals.from('caps', seals.last + 1), '"one at each end of the trunk"'),
-      ...Array.from({ length: flexCount }, (_, index) => flexItem(firstFlex + index, index)),
-      ...Array.from({ length: flexCount }, (_, index) => collarItem(firstCollar + index, firstFlex + index)),
+  id: 'order',
+  name: 'Order',
+  says: 'What the house takes, in the units that the counter sells; nothing is to be filled in here.',
+  widths: [26, 30, 44, 12, 13],
+  lines: [
+    line(...['To order', 'How many', 'Of what', 'Each', 'Cost'].map(heading)),
+    line(words('The whole house'), check(isWhole()), words('do not order while this says stop')),
+    ...gauges.rows.map((row, index) =>
       item(
-        firstCollar + flexCount,
-        '"Boot with register"',
-        branches.from('branches', branches.last + 1),
-        '"one at each branch, of the size of its flex"',
+        firstItem + index,
+        `IF(${gauges.from('gauge', row)}="","",${gauges.from('item', row)})`,
+        `IF(${gauges.from('gauge', row)}="","",${gauges.from('sheets', row)})`,
+        '"sheets "&sheet_width&" × "&sheet_length&" in, each section on its own"',
       ),
-      item(
-        firstCollar + flexCount + 1,
-        'job_wrap',
-        'wrap_rolls',
-        '"rolls of the length on Allowances"',
-      ),
-      item(firstCollar + flexCount + 2, '"Joint tape"', 'joint_tape_rolls', '"rolls of "&tape_roll&" ft"'),
-      item(firstCollar + flexCount + 3, '"Mastic"', 'mastic_pails', '"pails of "&mastic_pail&" gal"'),
-      item(firstCollar + flexCount + 4, '"Facing tape"', 'facing_tape_rolls', '"rolls of "&facing_roll&" ft"'),
-      item(firstCollar + flexCount + 5, '"Screws"', 'screw_boxes', '"boxes of "&screw_box'),
-      item(firstCollar + flexCount + 6, '"Staples"', 'staple_boxes', '"boxes of "&staple_box'),
-      item(firstCollar + flexCount + 7, '"Pins with clips"', 'pin_boxes', '"boxes of "&pin_box'),
-      item(firstCollar + flexCount + 8, '"Ties for flex"', 'tie_bags', '"bags of "&tie_bag'),
-      item(firstCollar + flexCount + 9, '"Hanger strap"', 'strap_rolls', '"rolls of "&strap_roll&" ft"'),
-    ],
-    blocks: { order: `A1:C${lastItem}` },
-  });
+    ),
+    item(firstFlex - 2, '"Reducer"', seals.from('steps', seals.last + 1), '"one at each step of the trunk"'),
+    item(firstFlex - 1, '"End cap"', seals.from('caps', seals.last + 1), '"one at each end of the trunk"'),
+    ...Array.from({ length: flexCount }, (_, index) => flexItem(firstFlex + index, index)),
+    ...Array.from({ length: flexCount }, (_, index) => collarItem(firstCollar + index, firstFlex + index)),
+    item(
+      firstCollar + flexCount,
+      '"Boot with register"',
+      branches.from('branches', branches.last + 1),
+      '"one at each branch, of the size of its flex"',
+    ),
+    item(firstCollar + flexCount + 1, 'job_wrap', 'wrap_rolls', '"rolls of the length on Allowances"'),
+    item(firstCollar + flexCount + 2, '"Joint tape"', 'joint_tape_rolls', '"rolls of "&tape_roll&" ft"'),
+    item(firstCollar + flexCount + 3, '"Mastic"', 'mastic_pails', '"pails of "&mastic_pail&" gal"'),
+    item(firstCollar + flexCount + 4, '"Facing tape"', 'facing_tape_rolls', '"rolls of "&facing_roll&" ft"'),
+    item(firstCollar + flexCount + 5, '"Screws"', 'screw_boxes', '"boxes of "&screw_box'),
+    item(firstCollar + flexCount + 6, '"Staples"', 'staple_boxes', '"boxes of "&staple_box'),
+    item(firstCollar + flexCount + 7, '"Pins with clips"', 'pin_boxes', '"boxes of "&pin_box'),
+    item(firstCollar + flexCount + 8, '"Ties for flex"', 'tie_bags', '"bags of "&tie_bag'),
+    item(firstCollar + flexCount + 9, '"Hanger strap"', 'strap_rolls', '"rolls of "&strap_roll&" ft"'),
+  ],
+  blocks: { order: `A1:C${lastItem}` },
+});
 
 /** Blank where the house has none, so that only what is needed has a cost. A thing without a price says so. */
 function item(row: number, name: string, quantity: string, of: string): Line {
@@ -84,10 +86,10 @@ function item(row: number, name: string, quantity: string, of: string): Line {
     figured(quantity, count),
     figured(unlessBlank(`A${row}`, of), onBelow),
     figured(
-      `IF(N(B${row})=0,"",IFERROR(INDEX(price_each,MATCH(A${row},price_names,0)),"no price"))`,
+      `IF(OR(B${row}="",B${row}=0),"",IFERROR(INDEX(price_each,MATCH(A${row},price_names,0)),"no price"))`,
       dollars,
     ),
-    figured(`IF(N(D${row})=0,"",B${row}*D${row})`, dollars),
+    figured(`IF(COUNT(D${row})=0,"",B${row}*D${row})`, dollars),
   );
 }
 

@@ -1,4 +1,15 @@
-import { dollars, figured, given, heading, hours, onBelow, pounds, share, squareFeet, words } from '../cells.ts';
+import {
+  dollars,
+  figured,
+  given,
+  heading,
+  hours,
+  onBelow,
+  pounds,
+  share,
+  squareFeet,
+  words,
+} from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 import { itemCosts } from './order.ts';
 import { blanks, branches, type Plan, seals } from './plan.ts';
@@ -61,13 +72,62 @@ export function priceForm(plan: Plan): Form {
         null,
         words('whole sheets, rolls, bags and boxes of the order; waste is in them', onBelow),
       ),
-      money('wage', 'Wage of an hour', 28, 'What is paid for an hour of work?', { ...dear, most: 300 }, 'before burden; an outlook handbook of 2023 has a median of $28.26'),
-      rate('burden', 'Burden on the wage', 0.43, 'What share comes on top of the wage for taxes, insurance and benefits?', part(0, 3, 'a burden over three times the wage is a slip'), '43 % on the bare wage in construction, federal statistics of June 2022'),
-      namedLine('labor_cost', words('Labor'), figured('PRICE.LABOR(labor_hours,wage,burden)', dollars), null, null, words('hours with their burden')),
-      money('other_cost', 'Other direct cost', 0, 'What else does this house cost: a permit, a lift, a helper?', dear, 'permits, rent of tools, subcontracts'),
-      rate('overhead_rate', 'Overhead', 0.2, 'Which share of the direct cost must the house carry of rent, truck and office?', part(0, 3, 'overhead over three times the direct cost is a slip'), 'this shop (invented); a year of it over a year of direct cost'),
-      rate('margin', 'Margin', 0.15, 'Which share of the price shall be left when all is paid?', part(0, 0.9, 'no work leaves more than nine tenths of its price'), 'a share of the price, not of the cost: 15 % of the price is 17.6 % on the cost'),
-      rate('tax_rate', 'Sales tax', 0, 'Which rate of sales tax is due? 0 for none.', part(0, 0.2, 'no sales tax is above 20 %'), 'ask the state; it differs by place and contract'),
+      money(
+        'wage',
+        'Wage of an hour',
+        28,
+        'What is paid for an hour of work?',
+        { ...dear, most: 300 },
+        'before burden; an outlook handbook of 2023 has a median of $28.26',
+      ),
+      rate(
+        'burden',
+        'Burden on the wage',
+        0.43,
+        'What share comes on top of the wage for taxes, insurance and benefits?',
+        part(0, 3, 'a burden over three times the wage is a slip'),
+        '43 % on the bare wage in construction, federal statistics of June 2022',
+      ),
+      namedLine(
+        'labor_cost',
+        words('Labor'),
+        figured('PRICE.LABOR(labor_hours,wage,burden)', dollars),
+        null,
+        null,
+        words('hours with their burden'),
+      ),
+      money(
+        'other_cost',
+        'Other direct cost',
+        0,
+        'What else does this house cost: a permit, a lift, a helper?',
+        dear,
+        'permits, rent of tools, subcontracts',
+      ),
+      rate(
+        'overhead_rate',
+        'Overhead',
+        0.2,
+        'Which share of the direct cost must the house carry of rent, truck and office?',
+        part(0, 3, 'overhead over three times the direct cost is a slip'),
+        'this shop (invented); a year of it over a year of direct cost',
+      ),
+      rate(
+        'margin',
+        'Margin',
+        0.15,
+        'Which share of the price shall be left when all is paid?',
+        part(0, 0.9, 'no work leaves more than nine tenths of its price'),
+        'a share of the price, not of the cost: 15 % of the price is 17.6 % on the cost',
+      ),
+      rate(
+        'tax_rate',
+        'Sales tax',
+        0,
+        'Which rate of sales tax is due? 0 for none.',
+        part(0, 0.2, 'no sales tax is above 20 %'),
+        'ask the state; it differs by place and contract',
+      ),
       namedLine(
         'taxed',
         words('Tax is due on'),
@@ -87,7 +147,14 @@ export function priceForm(plan: Plan): Form {
       line(heading('Price'), null, null, null, null),
       namedLine('direct_cost', words('Cost with overhead'), figured(job('cost'), dollars)),
       namedLine('profit', words('Left for the shop'), figured(job('profit'), dollars)),
-      namedLine('price', words('The house is sold for'), figured(job('total'), { ...dollars, style: { bold: true } }), null, null, words('with the tax that the customer pays')),
+      namedLine(
+        'price',
+        words('The house is sold for'),
+        figured(job('total'), { ...dollars, style: { bold: true } }),
+        null,
+        null,
+        words('with the tax that the customer pays'),
+      ),
     ],
   });
 }
@@ -98,7 +165,14 @@ function job(what: 'cost' | 'profit' | 'total'): string {
 
 type Limits = { readonly least: number; readonly most: number; readonly why: string };
 
-function money(name: string, label: string, content: number, asks: string, limits: Limits, says: string): Line {
+function money(
+  name: string,
+  label: string,
+  content: number,
+  asks: string,
+  limits: Limits,
+  says: string,
+): Line {
   return namedLine(
     name,
     words(label),
@@ -109,7 +183,14 @@ function money(name: string, label: string, content: number, asks: string, limit
   );
 }
 
-function rate(name: string, label: string, content: number, asks: string, limits: Limits, says: string): Line {
+function rate(
+  name: string,
+  label: string,
+  content: number,
+  asks: string,
+  limits: Limits,
+  says: string,
+): Line {
   return namedLine(
     name,
     words(label),

@@ -12,11 +12,8 @@ import {
   words,
 } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
-import { allBlank, firstOf, missing } from '../round-trunk/piece-rows.ts';
+import { allBlank, firstOf, missing } from '../sentences.ts';
 import { ofSystem, type Plan, rooms, trunk, unlessBlank } from './plan.ts';
-
-/** In the same words on every line, so that the House sheet can count them. */
-export const longBranch = 'look: longer than one bag of flex; see whether the trunk should come nearer';
 
 export function roomsForm(plan: Plan): Form {
   return form({
@@ -144,23 +141,27 @@ function roomLine(plan: Plan, row: number): Line {
           `IFERROR(${at('flex')}>INDEX(${trunk.all('made_width')},${inTrunk}),FALSE)`,
           '"stop: the branch is wider than its trunk; give the room more branches"',
         ],
-        [`${at('length')}*plan_scale>flex_bag*12`, `"${longBranch}"`],
+        [
+          `${at('length')}*plan_scale>flex_bag*12`,
+          '"look: longer than one bag of flex; see whether the trunk should come nearer"',
+        ],
       ),
     ),
     figured(
       firstOfWords(
         [allBlank(row, ['A', 'B', 'C', 'D', 'E', 'F', 'G']), ''],
-        [
-          `AND(${at('only')}="${plan.extra}",extra_room<>"yes",${at('room')}<>"")`,
-          'not here',
-        ],
+        [`AND(${at('only')}="${plan.extra}",extra_room<>"yes",${at('room')}<>"")`, 'not here'],
         [`${absent(row)}<>""`, 'unfinished'],
         [`${at('own')}<>""`, 'by own cfm'],
         ['TRUE', 'by load'],
       ),
     ),
     ...(several
-      ? [figured(`IFERROR(IF(INDEX(${trunk.all('system')},${inTrunk})="","",INDEX(${trunk.all('system')},${inTrunk})),"")`)]
+      ? [
+          figured(
+            `IFERROR(IF(INDEX(${trunk.all('system')},${inTrunk})="","",INDEX(${trunk.all('system')},${inTrunk})),"")`,
+          ),
+        ]
       : []),
   );
 }

@@ -81,10 +81,7 @@ export const sealAndHang: Form = form({
       'strap_rolls',
       'Hanger strap',
       `ROUNDUP(C${totalRow + 10}*(1+fastener_waste)/12/strap_roll,0)`,
-      figured(
-        `${totalOf('strap')}+${branches.from('hangers', branches.last + 1)}*flex_strap`,
-        wholeFeet,
-      ),
+      figured(`${totalOf('strap')}+${branches.from('hangers', branches.last + 1)}*flex_strap`, wholeFeet),
     ),
     namedLine('metal_to_seal', words('Metal to seal'), figured(toSeal, wholeFeet)),
   ],

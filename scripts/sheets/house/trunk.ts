@@ -11,11 +11,8 @@ import {
   inches,
 } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
-import { allBlank, firstOf, missing } from '../round-trunk/piece-rows.ts';
+import { allBlank, firstOf, missing } from '../sentences.ts';
 import { blanks, ofSystem, type Plan, rooms, trunk, unlessBlank } from './plan.ts';
-
-/** In the same words on every line, so that the House sheet can count them. */
-export const noAir = 'look: no room hangs on this section, so it is not made';
 
 const side = {
   least: 4,
@@ -97,7 +94,10 @@ function sectionLine(plan: Plan, row: number): Line {
       choices: ['round', 'rectangular'],
       mayBeBlank: true,
     }),
-    given({ asks: 'Which diameter or width is it made with? Blank means as its air needs.', ...side }, inches),
+    given(
+      { asks: 'Which diameter or width is it made with? Blank means as its air needs.', ...side },
+      inches,
+    ),
     given({ asks: 'How deep is it? Blank means the depth of the house; round has none.', ...side }, inches),
     given(
       {
@@ -114,7 +114,7 @@ function sectionLine(plan: Plan, row: number): Line {
       cubicFeet,
     ),
     figured(
-      `IF(OR(N(${at('airflow')})<1,${rate}=""),"",AIR.DIAMETER(${at('airflow')},${rate},trunk_speed))`,
+      `IF(OR(${at('airflow')}="",${rate}=""),"",IF(${at('airflow')}<1,"",AIR.DIAMETER(${at('airflow')},${rate},trunk_speed)))`,
       exactInches,
     ),
     figured(
@@ -134,7 +134,7 @@ function sectionLine(plan: Plan, row: number): Line {
         [`${absent}<>""`, `"stop: still to fill in: "&${absent}`],
         [`COUNTIF(${trunk.beside('mark')},${at('mark')})>1`, '"stop: another section has this mark too"'],
         [
-          before ? `AND(${at('fed')}<>"",COUNTIF(${before},${at('fed')})=0)` : `${at('fed')}<>""`,
+          before ? `IF(${at('fed')}="",FALSE,COUNTIF(${before},${at('fed')})=0)` : `${at('fed')}<>""`,
           '"stop: the section that feeds it must stand on a line above"',
         ],
         ...(several && before
@@ -145,7 +145,7 @@ function sectionLine(plan: Plan, row: number): Line {
               ],
             ] as const)
           : []),
-        [`N(${at('airflow')})=0`, `"${noAir}"`],
+        [`${at('airflow')}=0`, '"look: no room hangs on this section, so it is not made"'],
         [`${at('round')}=""`, '"stop: there is no friction rate to size it by; see Air"'],
         [
           `IF(gauge_table="not checked",FALSE,IFERROR(${sheet}>${least},FALSE))`,

@@ -1,10 +1,16 @@
-import { check, count, cutInches, exactInches, figured, heading, resistance, squareFeet, words } from '../cells.ts';
+import {
+  check,
+  count,
+  cutInches,
+  exactInches,
+  figured,
+  heading,
+  resistance,
+  squareFeet,
+  words,
+} from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 import { blanks, ofSystem, type Plan, trunk, unlessBlank, wraps } from './plan.ts';
-
-/** In the same words on every line, so that the House sheet can count them. */
-export const lessByGeometry =
-  'look: by geometry, less R is left than is needed; a longer cut squeezes the wrap less';
 
 export function wrapForm(plan: Plan): Form {
   const ofWrap = (column: string) => `INDEX(${column},MATCH(job_wrap,wrap_names,0))`;
@@ -75,7 +81,7 @@ function wrapLine(plan: Plan, row: number): Line {
     check(
       unless(
         `IF(wrap_rating<${needed},"stop: this wrap is rated R "&ROUND(wrap_rating,2)&" installed, and the code asks for R "&ROUND(${needed},2),` +
-          `IF(${at('left')}<${needed}-r_short,"${lessByGeometry}","holds"))`,
+          `IF(${at('left')}<${needed}-r_short,"look: by geometry, less R is left than is needed; a longer cut squeezes the wrap less","holds"))`,
       ),
     ),
     figured(unless(`${at('cut')}*${blanks.from('length', row)}/144`), squareFeet),

@@ -1,0 +1,64 @@
+import { writeAddress } from '../../../src/base/address.ts';
+import { fill } from '../../../src/templates/fill.ts';
+import type { HouseType, Workbook, WorkedExample } from '../../../src/workbook/document.ts';
+import { airForm } from './air.ts';
+import { houseAllowances } from './allowances.ts';
+import { blanksForm } from './blanks.ts';
+import { branchesForm } from './branches.ts';
+import { houseForm } from './house.ts';
+import { orderForm } from './order.ts';
+import type { Plan } from './plan.ts';
+import { priceForm } from './price.ts';
+import { roomsForm } from './rooms.ts';
+import { sealAndHang } from './seal-and-hang.ts';
+import { trunkForm } from './trunk.ts';
+import { wrapForm } from './wrap.ts';
+
+/** A house type: the sheets of its plan, and the rooms and trunk of one invented house filled in. */
+export function houseWorkbook(about: {
+  readonly id: string;
+  readonly title: string;
+  readonly plan: Plan;
+  readonly drawn: WorkedExample['given'];
+  /** Told where each named cell stands: `House!B9`. */
+  readonly house: (placeOf: (name: string) => string) => HouseType;
+  readonly examples: readonly WorkedExample[];
+}): Workbook {
+  const { id, title, plan, drawn, house, examples } = about;
+  const forms = [
+    houseForm(plan),
+    roomsForm(plan),
+    airForm(plan),
+    trunkForm(plan),
+    branchesForm,
+    blanksForm,
+    wrapForm(plan),
+    sealAndHang,
+    orderForm,
+    priceForm(plan),
+    houseAllowances,
+  ];
+  const sheets = forms.map((one) => one.sheet);
+  const names: Workbook['names'] = Object.assign({}, ...forms.map((one) => one.names));
+  const placeOf = (name: string): string => {
+    const found = names[name];
+    const sheet = sheets.find((one) => one.id === found?.sheet);
+    if (!found || !sheet) throw new Error(`${title} has no cell named ${name}.`);
+    return `${sheet.name}!${writeAddress(found.range.from)}`;
+  };
+  const filled = fill(
+    {
+      id,
+      title,
+      kind: 'template',
+      template: { name: title, revision: 1 },
+      sheets,
+      names,
+      examples,
+      house: house(placeOf),
+    },
+    drawn,
+  );
+  if (!filled.ok) throw new Error(`${title} has no given at ${filled.fault.place}.`);
+  return filled.value;
+}
