@@ -1,5 +1,6 @@
 import { type FunctionPluginDefinition, HyperFormula } from 'hyperformula';
 import { carryFault } from './carried-fault.ts';
+import { takingOneWay } from './lazy-if.ts';
 import { gaveUpFault } from './wording.ts';
 
 type Method = (...given: unknown[]) => unknown;
@@ -12,8 +13,9 @@ export function guardedPlugins(): readonly FunctionPluginDefinition[] {
 
 function guarded(plugin: FunctionPluginDefinition): FunctionPluginDefinition {
   class Guarded extends plugin {}
-  for (const { method } of Object.values(plugin.implementedFunctions)) {
-    const original: Method = Reflect.get(plugin.prototype, method);
+  for (const [name, { method }] of Object.entries(plugin.implementedFunctions)) {
+    const own: Method = Reflect.get(plugin.prototype, method);
+    const original = name === 'IF' ? takingOneWay(own) : own;
     // The engine looks for a function's method on the class itself, not on the one it extends.
     Object.defineProperty(Guarded.prototype, method, {
       value(this: unknown, ...given: unknown[]) {
