@@ -7,7 +7,7 @@ const browser = await launchBrowser(site.chromium);
 const { page } = await openWindow(site, browser, { size: { width: 1440, height: 900 } });
 await page.getByRole('heading', { level: 1, name: 'Job' }).waitFor();
 await page.getByRole('button', { name: /^Wrap/ }).click();
-await page.locator('[row-index="1"] [col-id="c2"]').click();
+await page.locator('[row-id="1"] [col-id="c2"]').click();
 await page.getByRole('img').first().waitFor();
 await page.waitForTimeout(300); // until the typeface and the drawing stand
 await page.screenshot({ path: 'docs/picture.png' });

@@ -1,5 +1,5 @@
 import { Suspense, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
-import { type CellAddress, type CellRange, sameAddress } from '../base/address.ts';
+import type { CellAddress, CellRange } from '../base/address.ts';
 import type { Outcome } from '../base/outcome.ts';
 import { cellsOf, sheetWithId } from '../workbook/cells.ts';
 import type { Command } from '../workbook/commands.ts';
@@ -12,7 +12,7 @@ import { useWorkbookFile } from './files/use-workbook-file.ts';
 import { FindPanel, type FindWish } from './find/find-panel.tsx';
 import { useFindKeys } from './find/use-find-keys.ts';
 import { createWritingDesk, WritingDeskContext } from './formula/writing-desk.ts';
-import { isOneCell, rangeOf, selectionWords, usedPart } from './grid/selection.ts';
+import { isOneCell, rangeOf, type Selection, selectionWords, usedPart } from './grid/selection.ts';
 import { SheetGrid } from './grid/sheet-grid.tsx';
 import { Header } from './header/header.tsx';
 import { later } from './later.tsx';
@@ -39,12 +39,10 @@ const LotsPage = later(async () => (await import('./lots/lots-page.tsx')).LotsPa
 const NamesPage = later(async () => (await import('./names/names-page.tsx')).NamesPage);
 const TemplatePage = later(async () => (await import('./template/template-page.tsx')).TemplatePage);
 
-/** Where the person is: one cell of one sheet. Kept for each sheet, so that coming back is coming back to the same cell. */
+/** Where the person is: what is selected on one sheet. Kept for each, so that coming back is coming back to the same. */
 interface Spot {
   readonly sheetId: string;
-  readonly cells: { readonly [sheetId: string]: CellAddress };
-  /** How far the selection reaches from there, where more than one cell is selected. */
-  readonly head?: CellAddress | undefined;
+  readonly cells: { readonly [sheetId: string]: Selection };
   /** Set while something else stands in place of the sheet. */
   readonly page?: Page;
   /** The cell whose formula is being written while the person picks cells of another sheet for it. */
@@ -64,7 +62,7 @@ function usedRange(sheet: Sheet | undefined, range: CellRange): CellRange {
 }
 
 function backToWriting({ cells }: Spot, { sheetId, address }: NonNullable<Spot['writing']>): Spot {
-  return { sheetId, cells: { ...cells, [sheetId]: address } };
+  return { sheetId, cells: { ...cells, [sheetId]: { here: address, head: address } } };
 }
 
 export function App({ keeper }: { readonly keeper: DeskKeeper }) {
@@ -79,9 +77,11 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const [notice, setNotice] = useState<NoticeText | null>(null);
   const sheet = sheetWithId(workbook, spot.sheetId) ?? workbook.sheets[0];
   const sheetId = sheet?.id ?? '';
-  const { row, column } = spot.cells[sheetId] ?? firstSpot(sheet, standings.get(sheetId));
+  const spotted = spot.cells[sheetId];
+  const { row, column } = spotted?.here ?? firstSpot(sheet, standings.get(sheetId));
   // The same object for the same place: what is written about it hangs on it.
   const address = useMemo(() => ({ row, column }), [row, column]);
+  const head = spotted?.head ?? address;
   const [desk] = useState(createWritingDesk);
   const writing = useSyncExternalStore(desk.subscribe, desk.current);
   const told = spot.writing ?? { sheetId, address };
@@ -93,14 +93,14 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   );
 
   const selection = useMemo(() => {
-    const range = spot.head ? rangeOf({ here: address, head: spot.head }) : null;
-    if (!sheet || !range || isOneCell(range)) return null;
+    const range = rangeOf({ here: address, head });
+    if (!sheet || isOneCell(range)) return null;
     return {
       range: usedPart(sheet, range),
       words: selectionWords(range),
       sums: sumsOf(sheet, state.values, range),
     };
-  }, [sheet, state.values, address, spot.head]);
+  }, [sheet, state.values, address, head]);
 
   useHistoryKeys(session);
   useLeaveGuard(session);
@@ -120,15 +120,14 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
       setSpot((before) => (before.writing ? backToWriting(before, before.writing) : before));
   }, [writing]);
 
-  const go = (to: string, cell: CellAddress, head?: CellAddress) =>
-    setSpot(({ cells }) => ({ sheetId: to, cells: { ...cells, [to]: cell }, head }));
+  const go = (to: string, here: CellAddress, corner = here) =>
+    setSpot(({ cells }) => ({ sheetId: to, cells: { ...cells, [to]: { here, head: corner } } }));
 
-  const goTo = (to: string, { from, to: corner }: CellRange) =>
-    go(to, from, sameAddress(from, corner) ? undefined : corner);
+  const goTo = (to: string, { from, to: corner }: CellRange) => go(to, from, corner);
 
   const selected = {
     sheet: sheetId,
-    range: usedRange(sheet, rangeOf({ here: address, head: spot.head ?? address })),
+    range: usedRange(sheet, rangeOf({ here: address, head })),
   };
 
   function turnTo(page: Page): void {
@@ -308,18 +307,17 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
                 onImported={go}
               />
             ) : null}
-            {spot.page ? null : (
-              <SheetGrid
-                key={workbook.id}
-                session={session}
-                state={state}
-                sheetId={sheetId}
-                selected={address}
-                head={spot.head ?? address}
-                onSelect={(cell, head) => go(sheetId, cell, head)}
-                marked={marked}
-              />
-            )}
+            <SheetGrid
+              key={`grid ${workbook.id}`}
+              session={session}
+              state={state}
+              sheetId={sheetId}
+              selected={address}
+              head={head}
+              onSelect={(cell, corner) => go(sheetId, cell, corner)}
+              marked={marked}
+              isAway={spot.page !== undefined}
+            />
           </Suspense>
         </main>
         <WorkingPanel

@@ -146,7 +146,7 @@ async function edit(page: Page): Promise<readonly number[]> {
   await page.waitForTimeout(1000);
   const times: number[] = [];
   for (let round = 0; round < edits; round += 1) {
-    await page.locator('[row-index="1"] [col-id="c0"]').first().click();
+    await page.locator('[row-id="1"] [col-id="c0"]').first().click();
     await page.keyboard.type(String(20 + round));
     await page.evaluate(() => {
       window.benched = new Promise((resolve) => {
@@ -158,7 +158,7 @@ async function edit(page: Page): Promise<readonly number[]> {
               watch.disconnect();
               requestAnimationFrame(() => requestAnimationFrame(() => resolve(performance.now() - pressed)));
             });
-            const area = document.querySelector('[row-index="9"] [col-id="c5"]');
+            const area = document.querySelector('[row-id="9"] [col-id="c5"]');
             if (area) watch.observe(area, { childList: true, subtree: true, characterData: true });
           },
           { capture: true, once: true },

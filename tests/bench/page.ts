@@ -79,10 +79,10 @@ async function measureEdits(site: Site, browser: Browser): Promise<readonly numb
   await page.waitForFunction(() => performance.getEntriesByName('stretchout figures current').length > 0);
   const times: number[] = [];
   for (let round = 0; round < edits; round += 1) {
-    await page.locator('[row-index="1"] [col-id="c4"]').click();
+    await page.locator('[row-id="1"] [col-id="c4"]').click();
     await page.keyboard.type(round % 2 === 0 ? '10' : '174.5');
     await page.evaluate(() => {
-      const check = document.querySelector('[row-index="1"] [col-id="c7"]');
+      const check = document.querySelector('[row-id="1"] [col-id="c7"]');
       window.benched = new Promise((resolve) => {
         document.addEventListener(
           'keydown',

@@ -42,7 +42,7 @@ async function goTo(page: Page, sheet: string): Promise<void> {
 
 function selectorOf(place: string): string {
   const column = place.charCodeAt(0) - 65;
-  return `[row-index="${Number(place.slice(1)) - 1}"] [col-id="c${column}"]`;
+  return `[row-id="${Number(place.slice(1)) - 1}"] [col-id="c${column}"]`;
 }
 
 function plain(text: string): string {

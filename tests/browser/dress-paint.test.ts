@@ -8,7 +8,7 @@ async function openForm(options: WindowOptions = {}) {
   const form = grid.page.locator('.cell-dress');
   await form.locator('summary').click();
   const height = async (row: number) =>
-    (await grid.page.locator(`[row-index="${row - 1}"] [col-id="row"]`).boundingBox())?.height ?? 0;
+    (await grid.page.locator(`[row-id="${row - 1}"] [col-id="row"]`).boundingBox())?.height ?? 0;
   return { ...grid, form, height };
 }
 

@@ -25,7 +25,7 @@ test('a sheet is put in and named at once, and undo takes it away again', async 
   await heading(page, 'Attic');
   expect(await names(page)).toEqual(['Pieces', 'Wrap', 'Notes', 'Attic', 'Allowances']);
   expect(await page.evaluate(() => document.activeElement?.textContent?.trim())).toBe('Attic');
-  await page.locator('[row-index="11"] [col-id="c5"]').waitFor();
+  await page.locator('[row-id="11"] [col-id="c5"]').waitFor();
   await page.keyboard.press('Control+z');
   await page.keyboard.press('Control+z');
   expect(await names(page)).toEqual(['Pieces', 'Wrap', 'Notes', 'Allowances']);

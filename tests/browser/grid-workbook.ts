@@ -127,7 +127,7 @@ export async function openGrid(options: WindowOptions = {}): Promise<GridPage> {
 
 function selectorOf(place: string): string {
   const column = place.charCodeAt(0) - 65;
-  return `[row-index="${Number(place.slice(1)) - 1}"] [col-id="c${column}"]`;
+  return `[row-id="${Number(place.slice(1)) - 1}"] [col-id="c${column}"]`;
 }
 
 async function placeOf(page: Page): Promise<string> {

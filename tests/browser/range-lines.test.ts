@@ -90,7 +90,7 @@ test('a second window may look and copy, and is told politely why it may not cha
   const { page, context, clipboard } = await openRanges();
   const second = await context.newPage();
   await second.goto(page.url());
-  const cell = second.locator('[row-index="1"] [col-id="c1"]');
+  const cell = second.locator('[row-id="1"] [col-id="c1"]');
   const complaint = second.locator('.sheet-grid-complaint');
   const stood = await cell.textContent();
   await cell.click();

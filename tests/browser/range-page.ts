@@ -38,7 +38,7 @@ export async function openRanges(options: WindowOptions = {}): Promise<RangePage
       await page.mouse.move(end.x, end.y);
       await page.mouse.up();
     },
-    rowNumber: (row) => page.locator(`[row-index="${row - 1}"] [col-id="row"]`),
+    rowNumber: (row) => page.locator(`[row-id="${row - 1}"] [col-id="row"]`),
     columnLetter: (letter) => page.locator(`[role="columnheader"][col-id="c${letter.charCodeAt(0) - 65}"]`),
     complaint: async () => (await page.locator('.sheet-grid-complaint').textContent()) ?? '',
     clipboard: () => page.evaluate(() => navigator.clipboard.readText()),

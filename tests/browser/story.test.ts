@@ -137,11 +137,11 @@ describe('nothing is lost', () => {
       .getByText(/another window/)
       .first()
       .waitFor();
-    await other.locator('[row-index="1"] [col-id="c1"]').click();
+    await other.locator('[row-id="1"] [col-id="c1"]').click();
     await other.keyboard.type('Another title');
     await other.keyboard.press('Enter');
     expect(await demo.shows('B2')).toBe('Larkspur Lane, lot 7');
-    expect(await other.locator('[row-index="1"] [col-id="c1"] [aria-hidden]').textContent()).toBe(
+    expect(await other.locator('[row-id="1"] [col-id="c1"] [aria-hidden]').textContent()).toBe(
       'Larkspur Lane, lot 7',
     );
   });

@@ -40,9 +40,9 @@ test('a refused formula says why and keeps what was written, also while one look
   await working.getByRole('alert').getByText('GIRTH').waitFor();
   expect(await editor.textContent()).toBe('PI()*Pieces!B2*2 + GIRTH(3)');
   await expectAccessible(page, '.working');
-  await page.locator('.app-sheet [row-index="1"] [col-id="c3"]').click();
+  await page.locator('.app-sheet [row-id="1"] [col-id="c3"]').click();
   await working.getByRole('heading', { name: /Working · D2/ }).waitFor();
-  await page.locator('.app-sheet [row-index="1"] [col-id="c1"]').click();
+  await page.locator('.app-sheet [row-id="1"] [col-id="c1"]').click();
   await expect.poll(() => editor.textContent()).toBe('PI()*Pieces!B2*2 + GIRTH(3)');
   await working.getByText('is not in the cell yet').waitFor();
   await editor.press('Escape');
@@ -64,7 +64,7 @@ test('the panel keeps its place when the figure of the same cell changes, and be
   await page.keyboard.press('Control+z');
   await expect.poll(() => figure.textContent()).toBe('50 and 5/16 inches');
   expect(await working.evaluate((panel) => panel.scrollTop)).toBe(150);
-  await page.locator('.app-sheet [row-index="1"] [col-id="c1"]').click();
+  await page.locator('.app-sheet [row-id="1"] [col-id="c1"]').click();
   await working.getByRole('heading', { name: /Working · B2/ }).waitFor();
   expect(await working.evaluate((panel) => panel.scrollTop)).toBe(0);
 });

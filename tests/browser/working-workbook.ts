@@ -78,5 +78,5 @@ export async function choose(page: Page, sheet: string, row: number, column: num
     .getByRole('navigation', { name: 'Sheets of this workbook' })
     .getByRole('button', { name: sheet })
     .click();
-  await page.locator(`.app-sheet [row-index="${row}"] [col-id="c${column}"]`).click();
+  await page.locator(`.app-sheet [row-id="${row}"] [col-id="c${column}"]`).click();
 }

@@ -97,10 +97,10 @@ test('links are followed with the keyboard, there and back', async () => {
   await working.getByRole('button', { name: /^Pieces!B2/ }).press('Enter');
   await page.getByRole('heading', { name: 'Pieces', level: 1 }).waitFor();
   // Whoever follows a link stands in the cell that it leads to.
-  await page.locator('.app-sheet [row-index="1"] [col-id="c1"]:focus').waitFor();
+  await page.locator('.app-sheet [row-id="1"] [col-id="c1"]:focus').waitFor();
   await working.getByRole('button', { name: /^Round!B2/ }).press('Enter');
   await page.getByRole('heading', { name: 'Round', level: 1 }).waitFor();
-  await page.locator('.app-sheet [row-index="1"] [col-id="c1"]:focus').waitFor();
+  await page.locator('.app-sheet [row-id="1"] [col-id="c1"]:focus').waitFor();
   await working.getByText('Girth of S1 trunk').waitFor();
 });
 

@@ -40,6 +40,7 @@ import {
   wholeLine,
   wholeLines,
 } from './selection.ts';
+import type { TablePlace } from './sheet-table.ts';
 import { type SortDeed, sortDeeds } from './sort-deeds.ts';
 import { createTextMeasure } from './text-lines.ts';
 import { useClipboard } from './use-clipboard.ts';
@@ -58,6 +59,8 @@ export interface SheetGridProps {
   readonly onSelect: (selected: CellAddress, head?: CellAddress) => void;
   /** Cells that the selected one comes from. */
   readonly marked: readonly CellRange[];
+  /** A page stands in its place; the grid waits, out of sight and out of reach, with all that was begun in it. */
+  readonly isAway: boolean;
 }
 
 /** One sheet with its selection, its keys and its editor. */
@@ -74,6 +77,8 @@ export function OneSheet({
   carried,
   onCarry,
   isFirst,
+  isAway,
+  places,
 }: SheetGridProps & {
   readonly sheet: Sheet;
   readonly draft: Draft | null;
@@ -82,6 +87,8 @@ export function OneSheet({
   readonly onCarry: (carried: Carried | null) => void;
   /** Set until a first sheet stands: the page opens without taking the focus from its top. */
   readonly isFirst: RefObject<boolean>;
+  /** How far each sheet was scrolled when it was left. */
+  readonly places: Map<string, TablePlace>;
 }) {
   const id = useId();
   const frame = useRef<HTMLDivElement>(null);
@@ -111,6 +118,8 @@ export function OneSheet({
     helpId: id,
     isEditing: draft !== null || menu !== null,
     isFirst,
+    isAway,
+    places,
   });
   const deeds = rangeDeeds({
     session,
@@ -442,6 +451,8 @@ export function OneSheet({
     <div
       ref={frame}
       className="sheet-grid"
+      data-away={isAway ? '' : undefined}
+      inert={isAway}
       onKeyDownCapture={onKeyDown}
       onPointerDownCapture={onPointerDown}
       onMouseDownCapture={onMouseDown}

@@ -3,6 +3,7 @@ import { sheetWithId } from '../../workbook/cells.ts';
 import type { Carried } from './carried.ts';
 import type { Draft } from './draft.ts';
 import { OneSheet, type SheetGridProps } from './one-sheet.tsx';
+import type { TablePlace } from './sheet-table.ts';
 import './grid.css';
 import './selection.css';
 
@@ -12,6 +13,7 @@ export function SheetGrid(props: SheetGridProps) {
   const [draft, setDraft] = useState<Draft | null>(null);
   const [carried, setCarried] = useState<Carried | null>(null);
   const isFirst = useRef(true);
+  const places = useRef(new Map<string, TablePlace>());
   const { sheetId, state } = props;
   const sheet = sheetWithId(state.workbook, sheetId);
   if (!sheet) return null;
@@ -25,6 +27,7 @@ export function SheetGrid(props: SheetGridProps) {
       carried={carried}
       onCarry={setCarried}
       isFirst={isFirst}
+      places={places.current}
     />
   );
 }

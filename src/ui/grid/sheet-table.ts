@@ -41,7 +41,16 @@ export interface SheetTable {
   rowsPerPage(): number;
   /** The part of the page where cells show, without row numbers and column letters. */
   cellArea(): DOMRect;
+  /** Where it is scrolled to, for when it comes back. */
+  place(): TablePlace;
   destroy(): void;
+}
+
+/** How far a sheet is scrolled, in pixels, and which cell was selected then. */
+export interface TablePlace {
+  readonly left: number;
+  readonly top: number;
+  readonly selected: CellAddress;
 }
 
 /** The row model: a row of the table is nothing but its number; what stands there is looked up when it is painted. */
@@ -92,7 +101,12 @@ const theme = themeQuartz.withParams({
   wrapperBorderRadius: 0,
 });
 
-export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: string): SheetTable {
+export function createSheetTable(
+  host: HTMLElement,
+  first: SheetSight,
+  helpId: string,
+  place: TablePlace | undefined,
+): SheetTable {
   let sight = first;
   let rowCount = 0;
   let shape = '';
@@ -210,7 +224,9 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
   api.setGridAriaProperty('describedby', helpId);
   api.setGridAriaProperty('multiselectable', 'true');
   widen();
-  reveal(first.selected);
+  const area = host.querySelector('.ag-grid-viewport');
+  if (place) area?.scrollTo(place.left, place.top);
+  if (!place || !sameAddress(place.selected, first.selected)) reveal(first.selected);
   for (const bar of host.querySelectorAll<HTMLElement>(scrollBars)) bar.tabIndex = -1;
   return {
     show(next) {
@@ -249,6 +265,7 @@ export function createSheetTable(host: HTMLElement, first: SheetSight, helpId: s
         height - headerHeight,
       );
     },
+    place: () => ({ left: area?.scrollLeft ?? 0, top: area?.scrollTop ?? 0, selected: sight.selected }),
     destroy: () => api.destroy(),
   };
 }

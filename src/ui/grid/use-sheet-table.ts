@@ -1,7 +1,7 @@
 import { type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
 import { type CellAddress, sameAddress } from '../../base/address.ts';
 import type { SheetSight } from './cell-sight.ts';
-import { createSheetTable, type SheetTable } from './sheet-table.ts';
+import { createSheetTable, type SheetTable, type TablePlace } from './sheet-table.ts';
 
 export interface KeptTable {
   readonly table: RefObject<SheetTable | null>;
@@ -19,7 +19,15 @@ export function useSheetTable(
     helpId,
     isEditing,
     isFirst,
-  }: { readonly helpId: string; readonly isEditing: boolean; readonly isFirst: RefObject<boolean> },
+    isAway,
+    places,
+  }: {
+    readonly helpId: string;
+    readonly isEditing: boolean;
+    readonly isFirst: RefObject<boolean>;
+    readonly isAway: boolean;
+    readonly places: Map<string, TablePlace>;
+  },
 ): KeptTable {
   const table = useRef<SheetTable | null>(null);
   const first = useRef<SheetSight>({
@@ -38,13 +46,15 @@ export function useSheetTable(
 
   useLayoutEffect(() => {
     if (!host.current) return;
-    const made = createSheetTable(host.current, first.current, helpId);
+    const { id } = first.current.sheet;
+    const made = createSheetTable(host.current, first.current, helpId, places.get(id));
     table.current = made;
     return () => {
+      places.set(id, made.place());
       table.current = null;
       made.destroy();
     };
-  }, [host, helpId]);
+  }, [host, helpId, places]);
 
   useEffect(() => {
     // Whoever came by a link stands in the cell now; whoever walks the list of sheets stays there.
@@ -52,6 +62,15 @@ export function useSheetTable(
       table.current?.focus(focused.current);
     isFirst.current = false;
   }, [isFirst]);
+
+  // And so does whoever comes back to it from a page that stood in its place.
+  const wasAway = useRef(isAway);
+  useEffect(() => {
+    const isBack = wasAway.current && !isAway;
+    wasAway.current = isAway;
+    if (isBack && !isEditing && !document.activeElement?.closest('nav, search'))
+      table.current?.focus(focused.current);
+  }, [isAway, isEditing]);
 
   useLayoutEffect(() => {
     table.current?.show({ sheet, values, selected, marked, range, outlined, dropping, tagged });
