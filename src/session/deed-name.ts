@@ -102,10 +102,11 @@ export function deedName(workbook: Workbook, command: Command): string {
 }
 
 /** Which part of a dress it was, as it is written before a place. */
-function dressName({ role, unit, format, question, note }: Dress): string {
+function dressName({ role, unit, format, question, note, across }: Dress): string {
   if (question !== undefined) return 'the question of';
   if (role !== undefined) return 'the role of';
   if (unit !== undefined) return 'the unit of';
+  if (across !== undefined) return 'the columns under';
   if (format !== undefined) return 'how numbers show in';
   return note === undefined ? 'the look of' : 'the note on';
 }

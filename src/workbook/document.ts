@@ -56,6 +56,8 @@ export interface Cell {
   readonly question?: Question;
   readonly note?: string;
   readonly style?: CellStyle;
+  /** How many columns a heading or plain words cover, their own among them; what stands in one of the others ends it. */
+  readonly across?: number;
   /** In a job nobody changes it: it is as its template has it. */
   readonly locked?: true;
 }

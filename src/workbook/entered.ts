@@ -8,7 +8,9 @@ export function cellAfterEntry(before: Cell | null, entry: Entry): Cell | null {
     if (entry.content === null) return null;
     return { role: formula ? 'figured' : 'text', ...entry };
   }
-  const { content: _content, typed: _typed, ...kept } = before;
+  const { content: _content, typed: _typed, across, ...others } = before;
+  // What is figured shows in its own column.
+  const kept = across === undefined || formula ? others : { ...others, across };
   const role = before.role === 'text' && formula ? 'figured' : before.role;
   const isPlain = (role === 'text' || role === 'figured') && !kept.question;
   const emptied = entry.content === null && isPlain && !(kept.format || kept.style || kept.note);

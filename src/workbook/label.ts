@@ -1,4 +1,5 @@
 import type { CellAddress } from '../base/address.ts';
+import { acrossAt } from './across.ts';
 import { cellAt } from './cells.ts';
 import type { Sheet } from './document.ts';
 import { rowsAbove } from './rows-above.ts';
@@ -22,6 +23,8 @@ export function headingOver(sheet: Sheet, { row, column }: CellAddress): string 
   for (let above = headingsAbove[row] ?? -1; above > end; above = headingsAbove[above] ?? -1) {
     const cell = cellAt(sheet, { row: above, column });
     if (cell?.role === 'heading') return column === 0 ? '' : String(cell.content ?? '');
+    const across = column === 0 ? null : acrossAt(sheet, { row: above, column });
+    if (across?.cell.role === 'heading') return String(across.cell.content ?? '');
   }
   return '';
 }

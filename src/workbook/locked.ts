@@ -1,4 +1,5 @@
 import { type CellAddress, type CellRange, isInRange, sameAddress, writeAddress } from '../base/address.ts';
+import { withAcross } from './across.ts';
 import { cellAt, cellsOf, sheetWithId } from './cells.ts';
 import type { Change, Difference } from './difference.ts';
 import { type Cell, isFormula, type Workbook } from './document.ts';
@@ -74,11 +75,13 @@ function isTouched({ sheet, address }: ChangeOf<'cell'>, touches: Touches): bool
   return touches.some((one) => one.sheet === sheet && isInRange(address, one.range));
 }
 
-/** All but the formula is as it was, and it lost nothing that it read. */
+/** All but the formula is as it was, and it lost nothing that it read. A heading may cover more or fewer columns. */
 function follows({ before, after }: ChangeOf<'cell'>): boolean {
-  if (!before || !after || !isFormula(before.content) || !isFormula(after.content)) return false;
-  const looks = (cell: typeof before) => JSON.stringify({ ...cell, content: null });
-  return looks(before) === looks(after) && lost(after.content.formula) <= lost(before.content.formula);
+  if (!before || !after) return false;
+  const looks = (cell: Cell) => JSON.stringify({ ...withAcross(cell, 1), content: null });
+  if (looks(before) !== looks(after)) return false;
+  if (!isFormula(before.content) || !isFormula(after.content)) return before.content === after.content;
+  return lost(after.content.formula) <= lost(before.content.formula);
 }
 
 function lost(formula: string): number {

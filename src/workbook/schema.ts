@@ -52,6 +52,7 @@ export const storedCell = z.strictObject({
       shade: z.enum(shades).optional(),
     })
     .optional(),
+  across: z.int().min(2).max(702).optional(),
   locked: z.literal(true).optional(),
 });
 

@@ -14,6 +14,7 @@ export interface SharedDress {
   readonly format: Shared<Format | null>;
   readonly question: Shared<Question | null>;
   readonly note: Shared<string | null>;
+  readonly across: Shared<number | null>;
   readonly bold: Shared<boolean>;
   readonly wraps: Shared<boolean>;
   readonly align: Shared<NonNullable<CellStyle['align']> | null>;
@@ -33,6 +34,7 @@ export function sharedDress(sheet: Sheet, { from, to }: CellRange): SharedDress 
         format: cell?.format ?? null,
         question: cell?.question ?? null,
         note: cell?.note ?? null,
+        across: cell?.across ?? null,
         bold: cell?.style?.bold ?? false,
         wraps: cell?.style?.wraps ?? false,
         align: cell?.style?.align ?? null,

@@ -48,6 +48,8 @@ export function wordCommandFault(fault: CommandFault): string {
       return `${quoted(fault.name)} cannot name a sheet. Use 1 to 60 characters without ' ! [ ] : * ? / and \\.`;
     case 'given_with_formula':
       return `${writeAddress(fault.address)} has a formula, and a given is filled in by a person. Empty the cell first, or leave it figured.`;
+    case 'nothing_to_go_across':
+      return `${writeAddress(fault.address)} holds no heading and no words, so nothing would show over the columns beside it. Choose a heading, or type the words first.`;
     case 'note_too_long':
       return `The note has ${fault.got} characters; a note has at most ${fault.most}. Shorten it, or put the rest into a cell.`;
     case 'unsound_question':

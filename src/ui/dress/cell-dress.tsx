@@ -1,9 +1,12 @@
 import { useMemo, useRef, useState } from 'react';
 import { type CellAddress, type CellRange, writeRange } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
+import { mayGoAcross } from '../../workbook/across.ts';
+import { cellAt } from '../../workbook/cells.ts';
 import type { Dress } from '../../workbook/command/dress.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import { sharedDress } from '../../workbook/shared-dress.ts';
+import { acrossOptions } from './across-options.ts';
 import { alignOptions, roleOptions, unitOptions } from './dress-words.ts';
 import { FormatFields } from './format-fields.tsx';
 import { NoteField } from './note-field.tsx';
@@ -70,6 +73,9 @@ function DressForm({
   const [refusal, setRefusal] = useState('');
   const shared = useMemo(() => sharedDress(sheet, range), [sheet, range]);
   const { unit, format, question, role } = shared;
+  const { from } = range;
+  const goesAcross =
+    role !== 'mixed' && (role.all === 'heading' || role.all === 'text') && mayGoAcross(cellAt(sheet, from));
   const isGiven = role !== 'mixed' && role.all === 'given';
 
   function dress(wish: Dress): boolean {
@@ -125,6 +131,14 @@ function DressForm({
           options={alignOptions}
           onPick={(align) => dress({ trait: { align } })}
         />
+        {goesAcross ? (
+          <Pick
+            label="Goes across"
+            shared={shared.across}
+            options={acrossOptions(sheet, from, shared.across)}
+            onPick={(across) => dress({ across })}
+          />
+        ) : null}
         <ShadeChoice shared={shared.shade} onShade={(shade) => dress({ trait: { shade } })} />
       </fieldset>
       <NoteField shared={shared.note} onNote={(note) => dress({ note })} />

@@ -1,4 +1,4 @@
-import { writeAddress } from '../../base/address.ts';
+import { columnName, writeAddress } from '../../base/address.ts';
 import type { TapeParts } from '../../trade/tape/write.ts';
 import { readCheck } from '../../workbook/check.ts';
 import { type Cell, isFormula } from '../../workbook/document.ts';
@@ -8,8 +8,11 @@ import type { CellSight } from './cell-sight.ts';
 
 /** What a screen reader says of a cell: its value first, then what it is called, what it is for and where it stands. */
 export function cellName(sight: CellSight): string {
-  const { cell, sheet, values, address } = sight;
+  const { cell, sheet, values, address, covering } = sight;
   const place = writeAddress(address);
+  const isCovered = covering !== null && covering.cell !== cell;
+  if (isCovered)
+    return `empty, ${covering.cell.content} of ${writeAddress(covering.head)} goes across, ${place}`;
   if (!cell) return `empty, ${place}`;
   const label = cell.role === 'heading' || cell.role === 'text' ? '' : labelOf(sheet, address, values);
   return [
@@ -17,6 +20,7 @@ export function cellName(sight: CellSight): string {
     label,
     roleWords[cell.role],
     sight.unitBelow ? `in ${sight.unitBelow}` : '',
+    covering ? `across to column ${columnName(covering.lastColumn)}` : '',
     cell.note ? `note: ${cell.note}` : '',
     place,
   ]

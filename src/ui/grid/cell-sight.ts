@@ -6,6 +6,7 @@ import { shownValue } from '../../workbook/standing.ts';
 import type { Values } from '../../workbook/values.ts';
 import type { TaggedCells } from '../formula/tagged-cells.ts';
 import { type CellMarks, marksOf, rimOf, type SheetMarks, sameMarks } from './cell-marks.ts';
+import { type Covering, coveringOf, sameCovering } from './covering.ts';
 import { type RunOn, runOnAt } from './run-on.ts';
 import { unitBelow } from './unit-below.ts';
 
@@ -31,6 +32,8 @@ export interface CellSight extends CellMarks {
   readonly unitBelow: string | null;
   /** The heading to the left that goes on over this empty cell. */
   readonly runOn: RunOn | null;
+  /** What goes across this cell by its author's wish, be it from the left or the cell itself. */
+  readonly covering: Covering | null;
 }
 
 /** The number of a stretch of cells in the formula being written, and which of its sides run along this cell. */
@@ -46,6 +49,7 @@ const noTags: readonly CellTag[] = [];
 export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
   const { sheet, values, tagged } = sight;
   const cell = cellAt(sheet, address);
+  const covering = coveringOf(sheet, address);
   return {
     ...marksOf(sight, address),
     address,
@@ -54,8 +58,9 @@ export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
     cell,
     value: shownValue(sheet, address, cell, values),
     isInHeadingRow: hasHeading(sheet, address.row),
-    unitBelow: cell?.role === 'heading' ? unitBelow(sheet, address.row, address.column) : null,
+    unitBelow: cell?.role === 'heading' && !covering ? unitBelow(sheet, address.row, address.column) : null,
     runOn: hasHeading(sheet, address.row) ? runOnAt(sheet, address.row, address.column) : null,
+    covering,
     tags: tagged.length === 0 ? noTags : tagsOf(address, tagged),
   };
 }
@@ -69,6 +74,7 @@ export function sameSight(one: CellSight, other: CellSight): boolean {
     one.unitBelow === other.unitBelow &&
     one.runOn?.words === other.runOn?.words &&
     one.runOn?.from === other.runOn?.from &&
+    sameCovering(one.covering, other.covering) &&
     sameMarks(one, other) &&
     sameTags(one.tags, other.tags)
   );

@@ -1,3 +1,5 @@
+import type { CellAddress } from '../../base/address.ts';
+import { acrossAt } from '../../workbook/across.ts';
 import { cellAt } from '../../workbook/cells.ts';
 import { readCheck } from '../../workbook/check.ts';
 import { widthLimits } from '../../workbook/command/sight.ts';
@@ -26,7 +28,7 @@ export function fittingWidths(
     let most = 0;
     for (let row = 0; row < sheet.rows.length; row += 1) {
       const cell = cellAt(sheet, { row, column });
-      if (!cell || cell.style?.wraps || runsOn(sheet, { row, column })) continue;
+      if (!cell || cell.style?.wraps || isWider(sheet, { row, column })) continue;
       const value = shownValue(sheet, { row, column }, cell, values);
       const said = cell.role === 'check' ? readCheck(value) : null;
       const words = said
@@ -38,4 +40,9 @@ export function fittingWidths(
     if (most === 0) return columnAt(sheet, column).width;
     return Math.min(widest, Math.max(widthLimits.least, Math.ceil(charactersIn(most + roomBeside))));
   });
+}
+
+/** Whether the words show over other columns too. */
+function isWider(sheet: Sheet, address: CellAddress): boolean {
+  return runsOn(sheet, address) || acrossAt(sheet, address) !== null;
 }

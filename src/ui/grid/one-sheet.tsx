@@ -16,6 +16,7 @@ import type { Sheet } from '../../workbook/document.ts';
 import { taggedCells } from '../formula/tagged-cells.ts';
 import { useWriting, useWritingDesk } from '../formula/writing-desk.ts';
 import { DeedMenu, type MenuPlace } from '../menu/deed-menu.tsx';
+import { type AcrossDeed, acrossDeeds } from './across-deeds.ts';
 import type { Carried } from './carried.ts';
 import { CellEditor, type Onward } from './cell-editor.tsx';
 import { addressOf, cellElement, isWithin, lineOf } from './cell-place.ts';
@@ -297,6 +298,8 @@ export function OneSheet({
     // After what is done to rows, before what is done to columns.
     const groups: (readonly MenuDeed[])[] = [...lineDeedGroups(sheet, lines)];
     if (sorting.length > 0) groups.splice(-2, 0, sorting);
+    const across = acrossDeeds(sheet, lines);
+    if (across.length > 0) groups.unshift(across);
     if (groups.length === 0) return;
     setMenu({ place: { left: left - (outer?.left ?? 0), top: top - (outer?.top ?? 0) }, groups });
   }
@@ -500,7 +503,7 @@ export function OneSheet({
   );
 }
 
-type MenuDeed = LineDeed | SortDeed;
+type MenuDeed = LineDeed | SortDeed | AcrossDeed;
 
 interface OpenMenu {
   readonly place: MenuPlace;

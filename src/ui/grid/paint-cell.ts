@@ -1,11 +1,12 @@
-import { isFault } from '../../base/value.ts';
+import { type CellValue, isFault } from '../../base/value.ts';
 import type { TapeParts } from '../../trade/tape/write.ts';
 import { readCheck, type Verdict } from '../../workbook/check.ts';
-import type { Cell } from '../../workbook/document.ts';
+import { type Cell, isFormula } from '../../workbook/document.ts';
 import { type Shown, showValue } from '../../workbook/show.ts';
 import { mark, paintMarks } from './cell-marks.ts';
 import { cellName, mustBeFilled } from './cell-name.ts';
 import type { CellSight, CellTag } from './cell-sight.ts';
+import type { Covering } from './covering.ts';
 import { type RunOn, runsOn } from './run-on.ts';
 import { firstUnder, isMeasured } from './under-heading.ts';
 
@@ -14,14 +15,16 @@ const signs = { holds: '✓', look: '!', stop: '✕' } as const;
 /** Paints one cell: its looks onto the grid's own element, its words into the piece that is handed back, once to be seen
  *  and once to be read out. Made of text nodes only, since what stands in a cell may come from anybody's file. */
 export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
-  const { cell, value } = sight;
+  const { cell, value, covering } = sight;
   const shown = showValue(value, cell?.unit, cell?.format);
   const verdict = cell?.role === 'check' && !isFault(value) ? readCheck(value) : null;
   const fills = cell !== null && mustBeFilled(cell);
   mark(element, 'role', cell?.role ?? 'empty');
   mark(element, 'headingRow', sight.isInHeadingRow);
   mark(element, 'says', verdict?.verdict ?? (shown.type === 'fault' ? 'fault' : fills ? 'fill' : false));
-  const { bold, align, wraps, shade } = cell?.style ?? {};
+  // A covered cell looks like what goes across it.
+  const { bold, align, wraps, shade } = (covering?.cell ?? cell)?.style ?? {};
+  mark(element, 'across', covering?.cell.role ?? false);
   mark(element, 'right', align === undefined && isRight(sight, shown));
   mark(element, 'align', align ?? false);
   mark(element, 'bold', bold ?? false);
@@ -36,7 +39,8 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
     ...(verdict ? checkWords(verdict) : fills ? [small('sheet-cell-fill', 'fill')] : valueWords(shown)),
   );
   if (sight.unitBelow !== null) words.append(small('sheet-heading-unit', sight.unitBelow));
-  const tip = hoverText(cell, shown, verdict);
+  if (covering) layAcross(words, covering);
+  const tip = hoverText(covering?.cell ?? cell, shown, verdict);
   if (tip !== '') words.title = tip;
   const piece = document.createElement('span');
   piece.className = 'sheet-cell';
@@ -46,6 +50,18 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   for (const tag of sight.tags) piece.append(tagMark(tag));
   paintMarks(element, piece, sight);
   return piece;
+}
+
+/** All the words, over all the columns; the cell shows its own part of them. */
+function layAcross(words: HTMLElement, { cell, from, width }: Covering): void {
+  words.replaceChildren(...valueWords(showValue(plainContent(cell), cell.unit, cell.format)));
+  words.classList.add('sheet-cell-across');
+  words.style.left = `${-from}px`;
+  words.style.width = `${width}px`;
+}
+
+function plainContent({ content }: Cell): CellValue {
+  return isFormula(content) ? null : content;
 }
 
 /** The words of the heading at the left, pushed back to where they begin; the cell shows its own part of them. */
@@ -121,7 +137,8 @@ function hoverText(cell: Cell | null, shown: Shown, verdict: Verdict | null): st
 }
 
 /** Numbers stand at the right, words at the left; a heading goes with what stands under it. */
-function isRight({ cell, sheet, address }: CellSight, shown: Shown): boolean {
+function isRight({ cell, sheet, address, covering }: CellSight, shown: Shown): boolean {
+  if (covering) return false;
   if (cell?.role === 'heading') return isMeasured(firstUnder(sheet, address));
   return shown.type === 'number' || shown.type === 'tape' || (shown.type === 'blank' && isMeasured(cell));
 }

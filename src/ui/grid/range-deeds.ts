@@ -2,6 +2,7 @@ import type { Axis, CellRange } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { cellsIn } from '../../workbook/cells.ts';
+import type { DressCommand } from '../../workbook/command/dress.ts';
 import type { LinesCommand } from '../../workbook/command/lines.ts';
 import type { MoveLinesCommand } from '../../workbook/command/move-lines.ts';
 import type { SightCommand } from '../../workbook/command/sight.ts';
@@ -21,7 +22,7 @@ export interface RangeDeeds {
   /** From one block over a wider one, which is then selected. */
   readonly fill: (from: CellRange, to: CellRange) => void;
   readonly fillByKey: (direction: 'down' | 'right') => void;
-  readonly changeLines: (command: LinesCommand | SightCommand | SortCommand) => boolean;
+  readonly changeLines: (command: LinesCommand | SightCommand | SortCommand | DressCommand) => boolean;
   /** The selection goes along. */
   readonly moveLines: (command: MoveLinesCommand) => boolean;
   /** The rows or columns that are selected from end to end move one on; false where none are. */

@@ -4,6 +4,7 @@ import { showValue } from '../../workbook/show.ts';
 import { shownValue } from '../../workbook/standing.ts';
 import type { Values } from '../../workbook/values.ts';
 import { columnPixels } from './column-pixels.ts';
+import { coveringOf } from './covering.ts';
 import { countLines, type TextMeasure } from './text-lines.ts';
 
 export const usualHeight = 34;
@@ -40,7 +41,8 @@ export function heightOf(sheet: Sheet, values: Values, row: number, measure: Tex
     const { text } = showValue(shownValue(sheet, { row, column }, cell, values), cell.unit, cell.format);
     const isCheck = cell.role === 'check';
     const isBold = cell.style.bold === true || cell.role === 'heading' || isCheck;
-    const room = columnPixels(look.width) - roomBeside - (isCheck ? roomForSign : 0);
+    const width = coveringOf(sheet, { row, column })?.width ?? columnPixels(look.width);
+    const room = width - roomBeside - (isCheck ? roomForSign : 0);
     return countLines(text, room, (words) => measure.width(words, isBold));
   });
   const most = Math.min(mostLines, Math.max(...lines));

@@ -1,4 +1,5 @@
 import type { CellAddress } from '../../base/address.ts';
+import { isEmptyCell } from '../../workbook/across.ts';
 import { cellAt } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import { columnAt } from '../../workbook/lines.ts';
@@ -31,11 +32,10 @@ export function runOnAt(sheet: Sheet, row: number, column: number): RunOn | null
 export function runsOn(sheet: Sheet, address: CellAddress): boolean {
   const cell = cellAt(sheet, address);
   if (cell?.role !== 'heading' || typeof cell.content !== 'string') return false;
-  if (cell.style?.wraps || !isEmpty(sheet, address.row, address.column + 1)) return false;
+  if (cell.style?.wraps || cell.across || !isEmpty(sheet, address.row, address.column + 1)) return false;
   return cell.style?.align === 'left' || (!cell.style?.align && !isMeasured(firstUnder(sheet, address)));
 }
 
 function isEmpty(sheet: Sheet, row: number, column: number): boolean {
-  const cell = cellAt(sheet, { row, column });
-  return cell === null || (cell.content === null && !cell.question);
+  return isEmptyCell(cellAt(sheet, { row, column }));
 }

@@ -14,6 +14,7 @@ import {
   themeQuartz,
 } from 'ag-grid-community';
 import { type CellAddress, columnName, sameAddress } from '../../base/address.ts';
+import { lastColumnAcross } from '../../workbook/across.ts';
 import { extentOf } from '../../workbook/cells.ts';
 import { isHidden } from '../../workbook/command/sight.ts';
 import { type Column, type Sheet, usuallyFrozen } from '../../workbook/document.ts';
@@ -148,7 +149,8 @@ export function createSheetTable(
     const reach = usedPart(sight.sheet, sight.range).to;
     const least = sight.sheet.rows.length === 0 ? rowsOfNew : 0;
     const rowsNow = Math.max(rowCount, least, to.row + 1 + spareRows, reach.row + 1 + spareRows / 2);
-    const columns = Math.max(to.column, reach.column) + 1 + spareColumns;
+    const covered = lastColumnAcross(sight.sheet);
+    const columns = Math.max(to.column, reach.column, covered) + 1 + spareColumns;
     const frozen = sight.sheet.frozen ?? usuallyFrozen;
     const looks = Array.from({ length: columns }, (_, at) => columnAt(sight.sheet, at));
     const shapeNow = JSON.stringify([looks, frozen.columns]);

@@ -1,6 +1,7 @@
 import type { CellAddress } from '../../base/address.ts';
 import { done, failed, type Outcome } from '../../base/outcome.ts';
 import type { Unit } from '../../base/unit.ts';
+import { mayGoAcross } from '../across.ts';
 import { cellAt, sheetWithId } from '../cells.ts';
 import type { Difference } from '../difference.ts';
 import {
@@ -32,6 +33,8 @@ export interface Dress {
   readonly question?: Question | null;
   readonly note?: string | null;
   readonly style?: CellStyle | null;
+  /** Over how many columns a heading or words go, their own among them. */
+  readonly across?: number | null;
   /** Single traits of the style, where the others of each cell stay. */
   readonly trait?: { readonly [Trait in keyof CellStyle]?: CellStyle[Trait] | null };
 }
@@ -46,6 +49,8 @@ export type DressFault =
     }
   | { readonly code: 'no_such_sheet' }
   | { readonly code: 'given_with_formula'; readonly address: CellAddress }
+  /** Only headings and words cover their neighbors. */
+  | { readonly code: 'nothing_to_go_across'; readonly address: CellAddress }
   | { readonly code: 'note_too_long'; readonly got: number; readonly most: number }
   | { readonly code: 'unsound_question'; readonly faults: readonly QuestionFault[] }
   /** What stands in the cell is not what its new question takes. */
@@ -75,6 +80,7 @@ export function dressCells(
     if (typeof before?.content === 'number' && isOtherLength) {
       return failed({ code: 'unit_of_a_filled_cell', address, before: was, after: becomes });
     }
+    if (dress.across && !mayGoAcross(after)) return failed({ code: 'nothing_to_go_across', address });
     const fault = after && faultOf(address, after, dress);
     if (fault) return failed(fault);
     changes.push(...changeOf(sheet, address, before, after));
@@ -111,6 +117,7 @@ function dressed(before: Cell | null, { role, trait, ...parts }: Dress): Cell | 
     cell.style = style;
   }
   if (cell.style && Object.keys(cell.style).length === 0) delete cell.style;
+  if (!mayGoAcross(cell as unknown as Cell)) delete cell.across;
   // Only a given asks.
   if (cell.role !== 'given') delete cell.question;
   // What was typed was read in the unit of then.

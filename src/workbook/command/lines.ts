@@ -7,7 +7,13 @@ import {
   afterRemoveColumns,
   afterRemoveRows,
 } from '../../formula/lines.ts';
-import { type Change as LineChange, stretchAfterInsert, stretchAfterRemove } from '../../formula/stretch.ts';
+import {
+  type Change as LineChange,
+  type Stretch,
+  stretchAfterInsert,
+  stretchAfterRemove,
+} from '../../formula/stretch.ts';
+import { acrossAfter } from '../across.ts';
 import { extentOf, sheetWithId } from '../cells.ts';
 import { applyDifference, type Change, type Difference } from '../difference.ts';
 import type { NamedRange, Sheet, Workbook } from '../document.ts';
@@ -53,6 +59,7 @@ export function changeLines(
   return done([
     lines,
     ...frozenAfter(sheet, axis, isInsert, { at, count }),
+    ...(axis === 'column' ? acrossAfter(sheet, stretchRule(isInsert, { at, count })) : []),
     ...formulas,
     ...rewrittenNames(workbook, id, axis, isInsert, { at, count }),
     ...keptPlacesAfter(workbook, (place) => {
@@ -104,8 +111,11 @@ function rangeAfter(
   isInsert: boolean,
   lines: LineChange,
 ): CellRange | null {
-  const stretch = { first: from[axis], last: to[axis] };
-  const after = isInsert ? stretchAfterInsert(stretch, lines) : stretchAfterRemove(stretch, lines);
+  const after = stretchRule(isInsert, lines)({ first: from[axis], last: to[axis] });
   if (!after) return null;
   return { from: { ...from, [axis]: after.first }, to: { ...to, [axis]: after.last } };
+}
+
+function stretchRule(isInsert: boolean, lines: LineChange): (stretch: Stretch) => Stretch | null {
+  return (stretch) => (isInsert ? stretchAfterInsert(stretch, lines) : stretchAfterRemove(stretch, lines));
 }

@@ -3,6 +3,7 @@ import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { limits } from '../../formula/limits.ts';
 import { afterMoveLines } from '../../formula/lines.ts';
 import { lineAfterMove, type Move, stretchAfterMove } from '../../formula/stretch.ts';
+import { acrossAfter } from '../across.ts';
 import { sheetWithId } from '../cells.ts';
 import { applyDifference, type Change, type Difference } from '../difference.ts';
 import type { Sheet, Workbook } from '../document.ts';
@@ -42,6 +43,7 @@ export function moveLines(
   return done([
     place,
     ...frozenAfter(sheet, axis, move),
+    ...(axis === 'column' ? acrossAfter(sheet, (stretch) => stretchAfterMove(stretch, move)) : []),
     ...rewrittenFormulas(moved, (formula, ownSheet) =>
       afterMoveLines(formula, { ownSheet, sheet: sheet.name, ...move }, axis),
     ),
