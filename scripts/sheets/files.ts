@@ -7,6 +7,7 @@ import { demoJob } from './demo.ts';
 import { rectTrunkDemo } from './rect-trunk/demo.ts';
 import { rectTrunk } from './rect-trunk/template.ts';
 import { roundTrunk } from './round-trunk/template.ts';
+import { singleStorey } from './single-storey/template.ts';
 
 /** Every workbook file of `sheets/`, by its name, with the values figured, so that a page can show it at once. */
 export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
@@ -14,6 +15,7 @@ export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
     ['round-trunk.template.stretchout.json', roundTrunk],
     ['rect-trunk.template.stretchout.json', rectTrunk],
     ['rect-trunk.job.stretchout.json', rectTrunkDemo()],
+    ['single-storey.template.stretchout.json', singleStorey],
     ['demo.job.stretchout.json', demoJob()],
   ];
   const files = new Map<string, string>();

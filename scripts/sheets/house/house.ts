@@ -207,6 +207,12 @@ export function houseForm(plan: Plan): Form {
       ),
       emptyLine,
       line(heading('What it comes to'), null, null),
+      namedLine(
+        'fittings_hand',
+        words('Handed fittings'),
+        figured('IF(hand="mirrored","turned over","as drawn")'),
+        words('lay their patterns face down where the house is mirrored', onBelow),
+      ),
       result('Air to the rooms', `SUM(${rooms.all('airflow')})`, cubicFeet, ''),
       ...plan.systems.map((one) =>
         result(

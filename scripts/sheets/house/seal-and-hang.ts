@@ -132,7 +132,7 @@ function sealLine(row: number): Line {
     ),
     figured(unless(`HANG.COUNT(${blank('length')},hang_spacing,"one carried")`), count),
     figured(unless(`${at('hangers')}*HANG.LENGTH(${duct},hang_drop)`), wholeFeet),
-    figured(unless(`IF(${fed}="",0,IF(OR(${differs.join(',')}),1,0))`), count),
+    figured(unless(`IF(${fed}="",0,IFERROR(IF(OR(${differs.join(',')}),1,0),0))`), count),
     figured(unless(`IF(${feedsMore}=0,1,0)`), count),
   );
 }

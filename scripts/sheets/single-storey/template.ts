@@ -68,7 +68,7 @@ export const singleStorey = houseWorkbook({
       placeOf('difficulty'),
     ],
     results: [
-      { name: 'Built', place: placeOf('hand') },
+      { name: 'Handed fittings', place: placeOf('fittings_hand') },
       { name: 'Air', place: 'Rooms!H18' },
       { name: 'Friction rate', place: placeOf('friction_rate') },
       { name: 'Sheet metal, lb', place: 'Blanks!M10' },

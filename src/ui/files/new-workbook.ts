@@ -21,6 +21,11 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
     says: 'Rectangular duct from one, two or four blanks: taps and their holes, wrap, sealing and what to buy.',
     load: () => import('../../../sheets/rect-trunk.template.stretchout.json?raw'),
   },
+  {
+    name: 'Single-storey house',
+    says: 'A whole house with an attic trunk and flex branches: sizes from the loads, blanks, wrap, order and price.',
+    load: () => import('../../../sheets/single-storey.template.stretchout.json?raw'),
+  },
 ];
 
 /** A new job with the template's own numbers in it. The id is given anew when it goes onto the shelf. */
