@@ -22,6 +22,7 @@ import { CellEditor, type Onward } from './cell-editor.tsx';
 import { addressOf, cellElement, isWithin, lineOf } from './cell-place.ts';
 import { columnEdgeAt, pullEdge } from './column-edge.ts';
 import { charactersIn } from './column-pixels.ts';
+import { DeedSaid, type Said } from './deed-said.tsx';
 import { beginDraft, type Draft } from './draft.ts';
 import type { Drop } from './drop.ts';
 import { nextTo } from './filled-edge.ts';
@@ -97,6 +98,7 @@ export function OneSheet({
   const isSteppingOut = useRef(false);
   const wasHere = useRef(false);
   const [complaint, setComplaint] = useState('');
+  const [said, setSaid] = useState<Said | null>(null);
   const isPastingValues = useRef(false);
   const [pull, setPull] = useState<CellRange | null>(null);
   const [dropping, setDropping] = useState<Drop | null>(null);
@@ -132,6 +134,7 @@ export function OneSheet({
     onCarry,
     onSelect: select,
     onComplain: setComplaint,
+    onSay: setSaid,
   });
   const pointer = pointerDeeds({
     sheet,
@@ -496,6 +499,14 @@ export function OneSheet({
           onClose={closeMenu}
         />
       ) : null}
+      <DeedSaid
+        said={said}
+        session={session}
+        onClose={() => {
+          wantFocus();
+          setSaid(null);
+        }}
+      />
       <p className="sheet-grid-complaint" role="alert">
         {complaint}
       </p>

@@ -1,4 +1,4 @@
-import type { Axis, CellRange } from '../../base/address.ts';
+import { type Axis, type CellRange, isInRange } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { cellsIn } from '../../workbook/cells.ts';
@@ -8,9 +8,12 @@ import type { MoveLinesCommand } from '../../workbook/command/move-lines.ts';
 import type { SightCommand } from '../../workbook/command/sight.ts';
 import type { SortCommand } from '../../workbook/command/sort.ts';
 import type { Command } from '../../workbook/commands.ts';
-import type { Sheet } from '../../workbook/document.ts';
+import { overwrittenNews, sortNews } from '../../workbook/deed-news.ts';
+import type { Change, Difference } from '../../workbook/difference.ts';
+import type { NamedRange, Sheet } from '../../workbook/document.ts';
 import { columnAt } from '../../workbook/lines.ts';
 import { type Carried, lastLinesDeed, pasteOf, shownText } from './carried.ts';
+import type { Said } from './deed-said.tsx';
 import { filledByKey } from './fill-target.ts';
 import type { Direction } from './filled-edge.ts';
 import { axisOf, moveOneOn, selectionAfterMove } from './move-deeds.ts';
@@ -47,21 +50,31 @@ export interface RangeDeedsParts {
   readonly onSelect: (selection: Selection) => void;
   /** Why something was not done; empty when it was. */
   readonly onComplain: (sentence: string) => void;
+  /** What was done besides what one sees. */
+  readonly onSay: (said: Said) => void;
 }
 
 export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
-  const { session, state, sheet, selection, carried, onCarry, onSelect, onComplain } = parts;
+  const { session, state, sheet, selection, carried, onCarry, onSelect, onComplain, onSay } = parts;
   const range = usedPart(sheet, parts.range);
   const wholeAxis = (['row', 'column'] as const).find((axis: Axis) => isWhole(parts.range, axis));
 
-  function run(command: Command): boolean {
+  /** What there is to say of it is asked for once it is done, of how things stood before. */
+  function run(command: Command, newsOf?: (difference: Difference) => string): boolean {
     const outcome = session.run(command);
     onComplain(outcome.ok ? '' : outcome.fault);
-    return outcome.ok;
+    const deed = session.getState().history.done.at(-1);
+    if (!outcome.ok || !newsOf || !deed || deed === state.history.done.at(-1)) return outcome.ok;
+    const sentence = newsOf(deed.difference);
+    if (sentence !== '') onSay({ sentence, deed });
+    return true;
   }
 
   function fill(from: CellRange, to: CellRange): void {
-    if (run({ type: 'fill', sheet: sheet.id, from, to })) onSelect({ here: to.from, head: to.to });
+    const isFilled = run({ type: 'fill', sheet: sheet.id, from, to }, (difference) =>
+      overwrittenNews(sheet, difference, to),
+    );
+    if (isFilled) onSelect({ here: to.from, head: to.to });
   }
 
   function clear(): void {
@@ -80,10 +93,13 @@ export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
     fill,
     fillByKey: (direction) => {
       const filling = filledByKey(range, direction);
-      if (filling && run({ type: 'fill', sheet: sheet.id, ...filling }))
+      if (!filling) return;
+      const newsOf = (difference: Difference) => overwrittenNews(sheet, difference, filling.to);
+      if (run({ type: 'fill', sheet: sheet.id, ...filling }, newsOf))
         onSelect({ here: range.from, head: range.to });
     },
-    changeLines: run,
+    changeLines: (command) =>
+      run(command, command.type === 'sort_rows' ? () => sortNews(state.workbook, command) : undefined),
     moveLines,
     moveWholeLines: (direction) => {
       if (
@@ -122,7 +138,14 @@ export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
       const into = { workbook, values, history, sheet, range: parts.range, isValuesOnly };
       const paste = pasteOf(text, carried, into);
       if (paste.type === 'refused') return onComplain(paste.sentence);
-      if (!run(paste.command)) return;
+      const taken = paste.command.type === 'move' ? paste.command.from : null;
+      const newsOf = (difference: Difference) =>
+        overwrittenNews(
+          sheet,
+          difference.filter((change) => !isFrom(change, taken)),
+          paste.covers,
+        );
+      if (!run(paste.command, newsOf)) return;
       // What was cut is moved once; from then on it is copied from where it is now.
       if (paste.command.type === 'move' && carried) {
         onCarry({ ...carried, kind: 'copy', sheetId: sheet.id, range: paste.covers });
@@ -130,4 +153,14 @@ export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
       onSelect({ here: paste.covers.from, head: paste.covers.to });
     },
   };
+}
+
+/** Whether a cell was cut out itself, so that nothing of it is lost. */
+function isFrom(change: Change, taken: NamedRange | null): boolean {
+  return (
+    taken !== null &&
+    change.type === 'cell' &&
+    change.sheet === taken.sheet &&
+    isInRange(change.address, taken.range)
+  );
 }

@@ -1,8 +1,7 @@
 import type { CellRange } from '../../base/address.ts';
 import type { SortCommand } from '../../workbook/command/sort.ts';
 import type { Sheet } from '../../workbook/document.ts';
-import { headingOver } from '../../workbook/label.ts';
-import { orderBy, rowsAround } from '../../workbook/row-order.ts';
+import { orderBy, rowsAround, tableColumnName } from '../../workbook/row-order.ts';
 import type { Values } from '../../workbook/values.ts';
 import { isWhole, linesWords } from './selection.ts';
 
@@ -20,7 +19,7 @@ export function sortDeeds(sheet: Sheet, values: Values, { from, to }: CellRange)
   const heading = isWholeColumn ? sheet.rows.findIndex((row) => row[column]?.role === 'heading') : from.row;
   const rows = rowsAround(sheet, { row: Math.max(0, heading), column });
   if (!rows) return [];
-  const name = headingOver(sheet, { row: rows.from.row, column }) || linesWords('column', column, column);
+  const name = tableColumnName(sheet, rows, column) || linesWords('column', column, column);
   return (['rising', 'falling'] as const).map((direction) => ({
     says: `Sort ${linesWords('row', rows.from.row, rows.to.row)} by ${name}, ${direction}`,
     command: {

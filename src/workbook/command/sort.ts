@@ -3,7 +3,7 @@ import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { afterRowOrder, type RowOrder, rangeAfterOrder } from '../../formula/order.ts';
 import { cellAt, cellsOf, sheetWithId } from '../cells.ts';
 import type { Change, Difference } from '../difference.ts';
-import { type Cell, isFormula, type Workbook } from '../document.ts';
+import { type Cell, isFormula, type Sheet, type Workbook } from '../document.ts';
 import { isSameSheet, keptPlacesAfter } from '../kept-places.ts';
 import { addressesIn } from './move.ts';
 import { changeOf } from './write.ts';
@@ -64,10 +64,17 @@ export function sortRows(
       changes.push({ type: 'name', name, before, after: { ...before, range: after } });
   }
   changes.push(
+    ...hiddenAfter(sheet, rows),
     ...keptPlacesAfter(workbook, (place) => {
       if (!isSameSheet(place.sheet, sheet.name) || !isInRange(place, range)) return place;
       return { ...place, row: rows.placeOf(place.row) };
     }),
   );
   return done(changes);
+}
+
+/** A row that is not shown stays out of sight wherever it goes. */
+function hiddenAfter({ id, hiddenRows: before = [] }: Sheet, { placeOf }: RowOrder): readonly Change[] {
+  const after = before.map(placeOf).sort((one, other) => one - other);
+  return after.join() === before.join() ? [] : [{ type: 'hidden_rows', sheet: id, before, after }];
 }

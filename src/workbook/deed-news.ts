@@ -1,0 +1,58 @@
+import { type CellRange, isInRange, writeAddress } from '../base/address.ts';
+import { sheetWithId } from './cells.ts';
+import { isHidden } from './command/sight.ts';
+import type { SortCommand } from './command/sort.ts';
+import type { Change, Difference } from './difference.ts';
+import { isFormula, type Sheet, type Workbook } from './document.ts';
+import { rowReaders } from './row-readers.ts';
+
+/** What the person has to know about a sort that has been done, in sentences. The workbook is as it was before. */
+export function sortNews(workbook: Workbook, { sheet: id, range, order }: SortCommand): string {
+  const sheet = sheetWithId(workbook, id);
+  const readers = sheet ? rowReaders(workbook, sheet, range).map(({ name }) => name) : [];
+  const sorted = `${order.length} rows sorted.`;
+  if (readers.length === 0) return sorted;
+  const [reads, their] = readers.length === 1 ? ['reads', 'its'] : ['read', 'their'];
+  return `${sorted} ${listed(readers)} ${reads} them line by line: ${their} rows stay where they are, and each goes on reading the row that it read.`;
+}
+
+/** What the person might not see of cells that were written over others: those that are hidden, and formulas that are gone.
+ *  Empty where there is nothing to say. The sheet is as it was before. */
+export function overwrittenNews(sheet: Sheet, difference: Difference, covered: CellRange): string {
+  const cells = difference.flatMap((change) => {
+    const isOwn = change.type === 'cell' && change.sheet === sheet.id && isInRange(change.address, covered);
+    return isOwn ? [change] : [];
+  });
+  const told = [hiddenNews(sheet, cells, 'row'), hiddenNews(sheet, cells, 'column'), formulaNews(cells)];
+  return told.filter(Boolean).join(' ');
+}
+
+type CellChange = Extract<Change, { type: 'cell' }>;
+
+/** `3 of the 8 rows written are hidden.` */
+function hiddenNews(sheet: Sheet, cells: readonly CellChange[], axis: 'row' | 'column'): string {
+  const lines = [...new Set(cells.map(({ address }) => address[axis]))];
+  const hidden = lines.filter((line) => isHidden(sheet, axis, line)).length;
+  if (hidden === 0) return '';
+  if (lines.length === 1) return `The ${axis} that was written is hidden.`;
+  return `${hidden} of the ${lines.length} ${axis}s written ${hidden === 1 ? 'is' : 'are'} hidden.`;
+}
+
+const placesTold = 3;
+
+function formulaNews(cells: readonly CellChange[]): string {
+  const places = cells.flatMap(({ address, before, after }) => {
+    if (!before || !isFormula(before.content)) return [];
+    const isSame = after && isFormula(after.content) && after.content.formula === before.content.formula;
+    return isSame ? [] : [writeAddress(address)];
+  });
+  if (places.length === 0) return '';
+  if (places.length === 1) return `This replaced the formula in ${places[0]}.`;
+  const told = places.slice(0, placesTold);
+  const rest = places.length - told.length;
+  return `This replaced ${places.length} formulas: ${listed(rest > 0 ? [...told, `${rest} more`] : told)}.`;
+}
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
