@@ -8,6 +8,7 @@ import { rectTrunkDemo } from './rect-trunk/demo.ts';
 import { rectTrunk } from './rect-trunk/template.ts';
 import { roundTrunk } from './round-trunk/template.ts';
 import { singleStorey } from './single-storey/template.ts';
+import { townHouse } from './town-house/template.ts';
 
 /** Every workbook file of `sheets/`, by its name, with the values figured, so that a page can show it at once. */
 export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
@@ -16,6 +17,7 @@ export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
     ['rect-trunk.template.stretchout.json', rectTrunk],
     ['rect-trunk.job.stretchout.json', rectTrunkDemo()],
     ['single-storey.template.stretchout.json', singleStorey],
+    ['town-house.template.stretchout.json', townHouse],
     ['demo.job.stretchout.json', demoJob()],
   ];
   const files = new Map<string, string>();

@@ -1,4 +1,6 @@
 import { columnName } from '../../src/base/address.ts';
+import type { Cell } from '../../src/workbook/document.ts';
+import type { Line } from './form.ts';
 
 /** Where the columns and lines of a table stand, so that formulas are written by the words over its columns. */
 export interface Table<Column extends string> {
@@ -13,6 +15,8 @@ export interface Table<Column extends string> {
   readonly all: (column: Column) => string;
   /** The part of a column that stands below a line; blank under the last one. */
   readonly below: (column: Column, row: number) => string;
+  /** A line of the table, its cells by their columns; a column without a cell stays free. */
+  readonly line: (cells: { readonly [Name in Column]?: Cell | null }) => Line;
 }
 
 export function table<const Column extends string>(about: {
@@ -34,5 +38,6 @@ export function table<const Column extends string>(about: {
     beside,
     all: (column) => prefix + beside(column),
     below: (column, row) => `${letter(column)}${row + 1}:${letter(column)}${last + 1}`,
+    line: (cells) => ({ cells: columns.map((column) => cells[column] ?? null) }),
   };
 }

@@ -41,7 +41,7 @@ export function airForm(plan: Plan): Form {
     id: 'air',
     name: 'Air',
     says: 'Say what the blower gives and what takes it away before the duct; read here the friction rate that is left to size by.',
-    widths: [30, ...plan.systems.map(() => 17), 48],
+    widths: [26, ...plan.systems.map(() => 14), 37],
     lines: [
       line(heading('Air'), ...plan.systems.map((one) => heading(one.name)), heading('Where to find it')),
       ...lines.map((one): Line => {

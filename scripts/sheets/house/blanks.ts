@@ -17,41 +17,33 @@ export const blanksForm: Form = form({
   id: 'blanks',
   name: 'Blanks',
   says: 'Cut these blanks for the trunk from flat sheet; nothing is to be filled in here.',
-  widths: [12, 12, 8, 8, 10, 9, 8, 11, 10, 18, 7, 7, 10],
+  widths: [18, 11, 10, 8, 16, 7, 7, 11, 8, 8, 10, 8, 10],
   lines: [
-    line(
-      ...[
-        'Section',
-        'Shape',
-        'Width',
-        'Depth',
-        'Length',
-        'Lengths',
-        'Blanks',
-        'Blank width',
-        'Cut length',
-        'Fit',
-        'Gauge',
-        'Sheets',
-        'Weight',
-      ].map(heading),
-    ),
+    blanks.line({
+      mark: heading('Section'),
+      across: heading('Blank width'),
+      cut: heading('Cut length'),
+      blanks: heading('Blanks'),
+      fit: heading('Fit'),
+      sheets: heading('Sheets'),
+      gauge: heading('Gauge'),
+      shape: heading('Shape'),
+      width: heading('Width'),
+      depth: heading('Depth'),
+      length: heading('Long'),
+      sections: heading('Lengths'),
+      weight: heading('Weight'),
+    }),
     ...blanks.rows.map(blankLine),
-    line(
-      words('Total'),
-      null,
-      null,
-      null,
-      figured(`SUM(${blanks.beside('length')})`, feetAndInches),
-      figured(`SUM(${blanks.beside('sections')})`, count),
-      figured(`SUM(${blanks.beside('blanks')})`, count),
-      null,
-      null,
-      words('each section on sheets of its own', { style: { wraps: true } }),
-      null,
-      figured(`SUM(${blanks.beside('sheets')})`, count),
-      figured(`SUM(${blanks.beside('weight')})`, pounds),
-    ),
+    blanks.line({
+      mark: words('Total'),
+      blanks: total('blanks'),
+      fit: words('each section on sheets of its own', { style: { wraps: true } }),
+      sheets: total('sheets'),
+      length: total('length', feetAndInches),
+      sections: total('sections'),
+      weight: total('weight', pounds),
+    }),
     emptyLine,
     line(...['To buy', 'Gauge', 'Sheets', 'Blanks', 'Weight'].map(heading)),
     ...gauges.rows.map(gaugeLine),
@@ -68,33 +60,40 @@ function blankLine(row: number): Line {
     `INT(sheet_width/${across})*INT(sheet_length/${along})`;
   const onOneSheet = `MAX(${sideBySide(at('across'), at('cut'))},${sideBySide(at('cut'), at('across'))})`;
   const length = `${at('length')}/${at('sections')}`;
-  return line(
-    figured(`IF(${trunk.from('made_width', row)}="","",${trunk.from('mark', row)})`),
-    figured(unless(`IF(${trunk.from('made_depth', row)}="","round","rectangular")`)),
-    figured(unless(trunk.from('made_width', row)), inches),
-    figured(unless(trunk.from('made_depth', row)), inches),
-    figured(unless(`${trunk.from('length', row)}*plan_scale`), feetAndInches),
-    figured(unless(`ROUNDUP(${at('length')}/section_length,0)`), count),
-    figured(byShape(at('sections'), `${at('sections')}*IF(made="one piece",1,2)`), count),
-    figured(
+  return blanks.line({
+    mark: figured(`IF(${trunk.from('made_width', row)}="","",${trunk.from('mark', row)})`),
+    shape: figured(unless(`IF(${trunk.from('made_depth', row)}="","round","rectangular")`)),
+    width: figured(unless(trunk.from('made_width', row)), inches),
+    depth: figured(unless(trunk.from('made_depth', row)), inches),
+    length: figured(unless(`${trunk.from('length', row)}*plan_scale`), feetAndInches),
+    sections: figured(unless(`ROUNDUP(${at('length')}/section_length,0)`), count),
+    blanks: figured(byShape(at('sections'), `${at('sections')}*IF(made="one piece",1,2)`), count),
+    across: figured(
       byShape(
         `BLANK.ROUND(${at('width')},seam_round,GAUGE.THICKNESS(${at('gauge')}),measured)`,
         `BLANK.RECT(${at('width')},${at('depth')},made,1,pocket,flange)`,
       ),
       cutInches,
     ),
-    figured(
+    cut: figured(
       byShape(
         `BLANK.LENGTH(${length},round_joint,0)`,
         `BLANK.LENGTH(${length},joint_allowance,joint_allowance)`,
       ),
       cutInches,
     ),
-    check(unless(`IF(${onOneSheet}>0,"holds","stop: larger than the stock sheet; make more pieces")`)),
-    figured(unless(`IF(${trunk.from('gauge', row)}="",job_gauge,${trunk.from('gauge', row)})`), gauge),
-    figured(unless(`IF(${at('fit')}="holds",ROUNDUP(${at('blanks')}/${onOneSheet},0),"")`), count),
-    figured(unless(`${at('blanks')}*WEIGHT.BLANK(${at('across')},${at('cut')},${at('gauge')})`), pounds),
-  );
+    fit: check(unless(`IF(${onOneSheet}>0,"holds","stop: larger than the stock sheet; make more pieces")`)),
+    gauge: figured(unless(`IF(${trunk.from('gauge', row)}="",job_gauge,${trunk.from('gauge', row)})`), gauge),
+    sheets: figured(unless(`IF(${at('fit')}="holds",ROUNDUP(${at('blanks')}/${onOneSheet},0),"")`), count),
+    weight: figured(
+      unless(`${at('blanks')}*WEIGHT.BLANK(${at('across')},${at('cut')},${at('gauge')})`),
+      pounds,
+    ),
+  });
+}
+
+function total(column: Parameters<typeof blanks.beside>[0], more: Parameters<typeof figured>[1] = count) {
+  return figured(`SUM(${blanks.beside(column)})`, more);
 }
 
 /** The gauges that the trunk is made of, the lightest first. */

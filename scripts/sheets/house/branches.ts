@@ -9,7 +9,7 @@ export const branchesForm: Form = form({
   id: 'branches',
   name: 'Branches',
   says: 'Cut and hang this flex; seal both seams of every tap. Nothing is to be filled in here.',
-  widths: [20, 8, 9, 12, 10, 10, 8, 10, 9],
+  widths: [17, 6, 8, 9, 9, 9, 7, 8, 8],
   lines: [
     line(
       ...[

@@ -45,7 +45,7 @@ export function houseForm(plan: Plan): Form {
     id: 'house',
     name: 'House',
     says: 'Say which house it is and how it is built; read here what it comes to. Rooms and trunk follow on their own sheets.',
-    widths: [26, 22, 48],
+    widths: [25, 16, 36],
     lines: [
       ...jobHead('Before you begin', [
         cautions.edges,

@@ -4,11 +4,32 @@ import { firstOf } from '../sentences.ts';
 import { blanks, branches, flexCount, gauges, rooms, seals, trunk, unlessBlank } from './plan.ts';
 import { saysStop } from './stops.ts';
 
+/** What every house takes: its name, how many and of what, each as a formula. */
+const things = [
+  ['"Reducer"', seals.from('steps', seals.last + 1), '"one at each step of the trunk"'],
+  ['"End cap"', seals.from('caps', seals.last + 1), '"one at each end of the trunk"'],
+  [
+    '"Boot with register"',
+    branches.from('branches', branches.last + 1),
+    '"one at each branch, of the size of its flex"',
+  ],
+  ['job_wrap', 'wrap_rolls', '"rolls of the length on Allowances"'],
+  ['"Joint tape"', 'joint_tape_rolls', '"rolls of "&tape_roll&" ft"'],
+  ['"Mastic"', 'mastic_pails', '"pails of "&mastic_pail&" gal"'],
+  ['"Facing tape"', 'facing_tape_rolls', '"rolls of "&facing_roll&" ft"'],
+  ['"Screws"', 'screw_boxes', '"boxes of "&screw_box'],
+  ['"Staples"', 'staple_boxes', '"boxes of "&staple_box'],
+  ['"Pins with clips"', 'pin_boxes', '"boxes of "&pin_box'],
+  ['"Ties for flex"', 'tie_bags', '"bags of "&tie_bag'],
+  ['"Hanger strap"', 'strap_rolls', '"rolls of "&strap_roll&" ft"'],
+] as const;
+
 /** Where the lines of the order stand, under its heading and the check over all of it. */
 const firstItem = 3;
-const firstFlex = firstItem + gauges.rows.length + 2;
+const firstFlex = firstItem + things.length;
 const firstCollar = firstFlex + flexCount;
-const lastItem = firstCollar + flexCount + 9;
+const firstMetal = firstCollar + flexCount;
+const lastItem = firstMetal + gauges.rows.length - 1;
 const flexSizes = `G${firstFlex}:G${firstFlex + flexCount - 1}`;
 
 /** What a house takes, item by item, for the Price sheet and whoever goes to the counter. */
@@ -44,37 +65,21 @@ export const orderForm: Form = form({
   id: 'order',
   name: 'Order',
   says: 'What the house takes, in the units that the counter sells; nothing is to be filled in here.',
-  widths: [26, 30, 44, 12, 13],
+  widths: [20, 14, 26, 9, 10, 2, 8],
   lines: [
     line(...['To order', 'How many', 'Of what', 'Each', 'Cost'].map(heading)),
     line(words('The whole house'), check(isWhole()), words('do not order while this says stop')),
+    ...things.map(([name, quantity, of], index) => item(firstItem + index, name, quantity, of)),
+    ...Array.from({ length: flexCount }, (_, index) => flexItem(firstFlex + index, index)),
+    ...Array.from({ length: flexCount }, (_, index) => collarItem(firstCollar + index, firstFlex + index)),
     ...gauges.rows.map((row, index) =>
       item(
-        firstItem + index,
+        firstMetal + index,
         `IF(${gauges.from('gauge', row)}="","",${gauges.from('item', row)})`,
         `IF(${gauges.from('gauge', row)}="","",${gauges.from('sheets', row)})`,
         '"sheets "&sheet_width&" × "&sheet_length&" in, each section on its own"',
       ),
     ),
-    item(firstFlex - 2, '"Reducer"', seals.from('steps', seals.last + 1), '"one at each step of the trunk"'),
-    item(firstFlex - 1, '"End cap"', seals.from('caps', seals.last + 1), '"one at each end of the trunk"'),
-    ...Array.from({ length: flexCount }, (_, index) => flexItem(firstFlex + index, index)),
-    ...Array.from({ length: flexCount }, (_, index) => collarItem(firstCollar + index, firstFlex + index)),
-    item(
-      firstCollar + flexCount,
-      '"Boot with register"',
-      branches.from('branches', branches.last + 1),
-      '"one at each branch, of the size of its flex"',
-    ),
-    item(firstCollar + flexCount + 1, 'job_wrap', 'wrap_rolls', '"rolls of the length on Allowances"'),
-    item(firstCollar + flexCount + 2, '"Joint tape"', 'joint_tape_rolls', '"rolls of "&tape_roll&" ft"'),
-    item(firstCollar + flexCount + 3, '"Mastic"', 'mastic_pails', '"pails of "&mastic_pail&" gal"'),
-    item(firstCollar + flexCount + 4, '"Facing tape"', 'facing_tape_rolls', '"rolls of "&facing_roll&" ft"'),
-    item(firstCollar + flexCount + 5, '"Screws"', 'screw_boxes', '"boxes of "&screw_box'),
-    item(firstCollar + flexCount + 6, '"Staples"', 'staple_boxes', '"boxes of "&staple_box'),
-    item(firstCollar + flexCount + 7, '"Pins with clips"', 'pin_boxes', '"boxes of "&pin_box'),
-    item(firstCollar + flexCount + 8, '"Ties for flex"', 'tie_bags', '"bags of "&tie_bag'),
-    item(firstCollar + flexCount + 9, '"Hanger strap"', 'strap_rolls', '"rolls of "&strap_roll&" ft"'),
   ],
   blocks: { order: `A1:C${lastItem}` },
 });

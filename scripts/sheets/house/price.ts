@@ -40,7 +40,7 @@ export function priceForm(plan: Plan): Form {
     id: 'price',
     name: 'Price',
     says: 'Say what an hour costs and what the shop must earn; read here the hours, the cost and the price.',
-    widths: [30, 16, 10, 12, 46],
+    widths: [25, 13, 7, 9, 26],
     lines: [
       line(...['Work', 'How much', 'Unit', 'Hours', 'Where'].map(heading)),
       ...listed.map(([work, amount, unit, more, where], index): Line => {

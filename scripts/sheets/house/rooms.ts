@@ -11,7 +11,7 @@ import {
   inches,
   words,
 } from '../cells.ts';
-import { type Form, form, type Line, line } from '../form.ts';
+import { type Form, form, type Line } from '../form.ts';
 import { allBlank, firstOf, missing } from '../sentences.ts';
 import { ofSystem, type Plan, rooms, trunk, unlessBlank } from './plan.ts';
 
@@ -20,37 +20,29 @@ export function roomsForm(plan: Plan): Form {
     id: 'rooms',
     name: 'Rooms',
     says: 'Fill in a line for each room: its load, or the air it gets, how long its branches are, and which section they leave.',
-    widths: [20, 10, 9, 9, 11, 9, 12, 7, 7, 6, 7, 22, 11, ...(plan.systems.length > 1 ? [12] : [])],
+    widths: [17, 11, 9, 8, 8, 9, 6, 20, 9, 9, 9, 12, 11, 12],
     lines: [
-      line(
-        ...[
-          'Room',
-          'Load',
-          'Own cfm',
-          'Branches',
-          'Branch length',
-          'Leaves',
-          'Only with',
-          'Air',
-          'Each',
-          'Flex',
-          'Speed',
-          'Check',
-          'Counts',
-          ...(plan.systems.length > 1 ? ['System'] : []),
-        ].map(heading),
-      ),
+      rooms.line({
+        room: heading('Room'),
+        load: heading('Load'),
+        branches: heading('Branches'),
+        length: heading('Long'),
+        section: heading('Leaves'),
+        airflow: heading('Air'),
+        flex: heading('Flex'),
+        check: heading('Check'),
+        each: heading('Each'),
+        velocity: heading('Speed'),
+        own: heading('Own cfm'),
+        only: heading('Only with'),
+        counts: heading('Counts'),
+        system: plan.systems.length > 1 ? heading('System') : null,
+      }),
       ...rooms.rows.map((row) => roomLine(plan, row)),
-      line(
-        words('Total'),
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        figured(`SUM(${rooms.beside('airflow')})`, cubicFeet),
-      ),
+      rooms.line({
+        room: words('Total'),
+        airflow: figured(`SUM(${rooms.beside('airflow')})`, cubicFeet),
+      }),
     ],
   });
 }
@@ -63,9 +55,9 @@ function roomLine(plan: Plan, row: number): Line {
   const rate = ofSystem(plan, at('system'), 'friction_rate');
   const inTrunk = `MATCH(${at('section')},${trunk.all('mark')},0)`;
   const several = plan.systems.length > 1;
-  return line(
-    given({ asks: 'What is this room called?', ...open }),
-    given(
+  return rooms.line({
+    room: given({ asks: 'What is this room called?', ...open }),
+    load: given(
       {
         asks: 'What is the load of this room that decides its air, by the load calculation?',
         least: 100,
@@ -75,7 +67,7 @@ function roomLine(plan: Plan, row: number): Line {
       },
       heat,
     ),
-    given(
+    own: given(
       {
         asks: 'Does it get a fixed airflow in place of its share? Leave it blank for the share.',
         least: 10,
@@ -85,7 +77,7 @@ function roomLine(plan: Plan, row: number): Line {
       },
       cubicFeet,
     ),
-    given(
+    branches: given(
       {
         asks: 'How many branches carry its air? Blank means one.',
         least: 1,
@@ -96,7 +88,7 @@ function roomLine(plan: Plan, row: number): Line {
       },
       count,
     ),
-    given(
+    length: given(
       {
         asks: 'How long is each of its branches on the plan, from the trunk to the boot?',
         least: 12,
@@ -106,33 +98,36 @@ function roomLine(plan: Plan, row: number): Line {
       },
       feetAndInches,
     ),
-    given({ asks: 'Which section of the trunk do they leave? Type its mark from Trunk.', ...open }),
-    given({
+    section: given({ asks: 'Which section of the trunk do they leave? Type its mark from Trunk.', ...open }),
+    only: given({
       asks: `Is this room only there in a house with a ${plan.extra}? Leave it blank for every house.`,
       choices: [plan.extra],
       mayBeBlank: true,
     }),
-    figured(
-      `IF(${at('counts')}="by own cfm",${at('own')},IF(${at('counts')}="by load",IF(${left}>=1,AIR.SHARE(${at('load')},${load},${left}),""),""))`,
+    airflow: figured(
+      `${several ? `IF(${at('system')}="","",` : ''}IF(${at('counts')}="by own cfm",${at('own')},IF(${at('counts')}="by load",IF(${left}>=1,AIR.SHARE(${at('load')},${load},${left}),""),""))${several ? ')' : ''}`,
       cubicFeet,
     ),
-    figured(
+    each: figured(
       unlessBlank(at('airflow'), `${at('airflow')}/IF(${at('branches')}="",1,${at('branches')})`),
       cubicFeet,
     ),
-    figured(
+    flex: figured(
       `IF(OR(${at('each')}="",${rate}=""),"",MAX(smallest_flex,AIR.DIAMETER(${at('each')},${rate},flex_speed,flex_step,flex_roughness,flex_slack)))`,
       inches,
     ),
-    figured(unlessBlank(at('flex'), `AIR.VELOCITY(${at('each')},"round",${at('flex')})`), feetAMinute),
-    check(
+    velocity: figured(
+      unlessBlank(at('flex'), `AIR.VELOCITY(${at('each')},"round",${at('flex')})`),
+      feetAMinute,
+    ),
+    check: check(
       firstOf(
         [`${at('counts')}=""`, '""'],
         [`${at('counts')}="unfinished"`, `"stop: still to fill in: "&${absent(row)}`],
         [`${at('counts')}="not here"`, '"holds"'],
         [`ISERROR(${inTrunk})`, '"stop: no section on Trunk has this mark"'],
         ...(several
-          ? ([[`${at('system')}=""`, '"stop: say on Trunk which system this section belongs to"']] as const)
+          ? ([[`${at('system')}=""`, '"stop: no system feeds this section; see Trunk"']] as const)
           : []),
         [`${left}<0`, '"stop: the rooms with air of their own take more than the system has; see Air"'],
         [`${at('airflow')}=""`, '"stop: no air is left for this room; see Air"'],
@@ -147,23 +142,21 @@ function roomLine(plan: Plan, row: number): Line {
         ],
       ),
     ),
-    figured(
+    counts: figured(
       firstOfWords(
-        [allBlank(row, ['A', 'B', 'C', 'D', 'E', 'F', 'G']), ''],
+        [allBlank(row, ['A', 'B', 'C', 'D', 'E', 'K', 'L']), ''],
         [`AND(${at('only')}="${plan.extra}",extra_room<>"yes",${at('room')}<>"")`, 'not here'],
         [`${absent(row)}<>""`, 'unfinished'],
         [`${at('own')}<>""`, 'by own cfm'],
         ['TRUE', 'by load'],
       ),
     ),
-    ...(several
-      ? [
-          figured(
-            `IFERROR(IF(INDEX(${trunk.all('system')},${inTrunk})="","",INDEX(${trunk.all('system')},${inTrunk})),"")`,
-          ),
-        ]
-      : []),
-  );
+    system: several
+      ? figured(
+          `IFERROR(IF(INDEX(${trunk.all('system')},${inTrunk})="","",INDEX(${trunk.all('system')},${inTrunk})),"")`,
+        )
+      : null,
+  });
 }
 
 function absent(row: number): string {

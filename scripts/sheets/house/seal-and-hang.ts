@@ -10,7 +10,7 @@ export const sealAndHang: Form = form({
   id: 'seal',
   name: 'Seal and hang',
   says: 'Seal every metal joint and both seams of every tap before the wrap goes on; hang the trunk by these. Nothing is to be filled in here.',
-  widths: [22, 10, 10, 11, 9, 9, 8, 9, 7, 9, 9, 9, 7],
+  widths: [16, 7, 9, 11, 8, 8, 7, 8, 6, 8, 8, 9, 6],
   lines: [
     line(
       ...[

@@ -10,7 +10,7 @@ import {
   heading,
   inches,
 } from '../cells.ts';
-import { type Form, form, type Line, line } from '../form.ts';
+import { type Form, form, type Line } from '../form.ts';
 import { allBlank, firstOf, missing } from '../sentences.ts';
 import { blanks, ofSystem, type Plan, rooms, trunk, unlessBlank } from './plan.ts';
 
@@ -27,26 +27,24 @@ export function trunkForm(plan: Plan): Form {
     id: 'trunk',
     name: 'Trunk',
     says: 'Fill in a line for each section between two steps, from the plenum outward; leave its size blank and it is sized for its air.',
-    widths: [9, 8, 10, 13, 8, 8, 7, 8, 9, 7, 7, 8, 24, ...(several ? [13] : [])],
+    widths: [9, several ? 12 : 8, 9, 9, 7, 6, 24, 9, 11, 12, 10, 10, 10, 12],
     lines: [
-      line(
-        ...[
-          'Section',
-          'Fed by',
-          'Length',
-          'Shape',
-          'Width',
-          'Depth',
-          'Gauge',
-          'Air',
-          'By the rate',
-          'Made',
-          'by',
-          'Speed',
-          'Check',
-          ...(several ? ['System'] : []),
-        ].map(heading),
-      ),
+      trunk.line({
+        mark: heading('Section'),
+        fed: heading('Fed by'),
+        length: heading('Long'),
+        airflow: heading('Air'),
+        made_width: heading('Made'),
+        made_depth: heading('by'),
+        check: heading('Check'),
+        velocity: heading('Speed'),
+        round: heading('By the rate'),
+        shape: heading('Own shape'),
+        width: heading('Own width'),
+        depth: heading('Own depth'),
+        gauge: heading('Own gauge'),
+        system: several ? heading('System') : null,
+      }),
       ...trunk.rows.map((row) => sectionLine(plan, row)),
     ],
   });
@@ -60,26 +58,39 @@ function sectionLine(plan: Plan, row: number): Line {
   const shape = `IF(${at('shape')}="",trunk_shape,${at('shape')})`;
   const depth = `IF(${at('depth')}="",trunk_depth,${at('depth')})`;
   const isSized = (formula: string) => unlessBlank(at('round'), formula);
-  const whole = `AND(${at('mark')}<>"",${at('length')}<>"")`;
+  const plenums = plan.systems.map((one) => one.name);
+  const whole = `AND(${at('mark')}<>"",${at('length')}<>""${several ? `,${at('system')}<>""` : ''})`;
   const step = (size: string, by: string) => `ROUNDUP(ROUND(${size}/${by},6),0)*${by}`;
   const before = row === trunk.rows[0] ? null : `A${trunk.rows[0]}:A${row - 1}`;
   const systemsBefore = row === trunk.rows[0] ? null : `N${trunk.rows[0]}:N${row - 1}`;
   const absent = missing(
     [`${at('mark')}=""`, 'mark'],
     [`${at('length')}=""`, 'length'],
-    ...(several ? ([[`${at('system')}=""`, 'system']] as const) : []),
+    ...(several ? ([[`${at('fed')}=""`, 'what feeds it']] as const) : []),
   );
+  const isUnfed = several
+    ? `${at('system')}=""`
+    : before
+      ? `IF(${at('fed')}="",FALSE,COUNTIF(${before},${at('fed')})=0)`
+      : `${at('fed')}<>""`;
   const size = `IF(${shape}="round",${at('made_width')},MAX(${at('made_width')},${at('made_depth')}))`;
   const least = `GAUGE.LEAST(${shape},${size},static_pressure,,gauge_table)`;
   const sheet = blanks.from('gauge', row);
   const takes = `AIR.FRICTION(${at('airflow')},${shape},${at('made_width')},IF(${shape}="round","",${at('made_depth')}))`;
-  return line(
-    given({ asks: 'What mark goes on this section, such as T1?', ...open }),
-    given({
-      asks: 'Which section feeds it? Blank means the plenum. The feeding section stands on a line above.',
-      mayBeBlank: true,
-    }),
-    given(
+  return trunk.line({
+    mark: given({ asks: 'What mark goes on this section, such as T1?', ...open }),
+    fed: given(
+      several
+        ? {
+            asks: `What feeds it: the plenum of a system (${plenums.join(' or ')}), or a section on a line above?`,
+            ...open,
+          }
+        : {
+            asks: 'Which section feeds it? Blank means the plenum. The feeding section stands on a line above.',
+            mayBeBlank: true,
+          },
+    ),
+    length: given(
       {
         asks: 'How long is it on the plan, step to step?',
         least: 6,
@@ -89,17 +100,20 @@ function sectionLine(plan: Plan, row: number): Line {
       },
       feetAndInches,
     ),
-    given({
+    shape: given({
       asks: 'Is this section round or rectangular? Blank means as the house.',
       choices: ['round', 'rectangular'],
       mayBeBlank: true,
     }),
-    given(
+    width: given(
       { asks: 'Which diameter or width is it made with? Blank means as its air needs.', ...side },
       inches,
     ),
-    given({ asks: 'How deep is it? Blank means the depth of the house; round has none.', ...side }, inches),
-    given(
+    depth: given(
+      { asks: 'How deep is it? Blank means the depth of the house; round has none.', ...side },
+      inches,
+    ),
+    gauge: given(
       {
         asks: 'What gauge is it? Blank means the gauge of the house.',
         least: 14,
@@ -109,42 +123,31 @@ function sectionLine(plan: Plan, row: number): Line {
       },
       gauge,
     ),
-    figured(
+    airflow: figured(
       `IF(${whole},SUMIF(${rooms.all('section')},${at('mark')},${rooms.all('airflow')})+SUMIF(${trunk.below('fed', row)},${at('mark')},${trunk.below('airflow', row)}),"")`,
       cubicFeet,
     ),
-    figured(
+    round: figured(
       `IF(OR(${at('airflow')}="",${rate}=""),"",IF(${at('airflow')}<1,"",AIR.DIAMETER(${at('airflow')},${rate},trunk_speed)))`,
       exactInches,
     ),
-    figured(
+    made_width: figured(
       isSized(
         `IF(${at('width')}<>"",${at('width')},IF(${shape}="round",${step(at('round'), 'round_step')},${step(`MAX(smallest_side,AIR.WIDTH(${at('round')},${depth},12))`, 'width_step')}))`,
       ),
       inches,
     ),
-    figured(isSized(`IF(${shape}="round","",${depth})`), inches),
-    figured(
+    made_depth: figured(isSized(`IF(${shape}="round","",${depth})`), inches),
+    velocity: figured(
       isSized(`AIR.VELOCITY(${at('airflow')},${shape},${at('made_width')},${at('made_depth')})`),
       feetAMinute,
     ),
-    check(
+    check: check(
       firstOf(
-        [allBlank(row, ['A', 'B', 'C', 'D', 'E', 'F', 'G']), '""'],
+        [allBlank(row, ['A', 'B', 'C', 'J', 'K', 'L', 'M']), '""'],
         [`${absent}<>""`, `"stop: still to fill in: "&${absent}`],
         [`COUNTIF(${trunk.beside('mark')},${at('mark')})>1`, '"stop: another section has this mark too"'],
-        [
-          before ? `IF(${at('fed')}="",FALSE,COUNTIF(${before},${at('fed')})=0)` : `${at('fed')}<>""`,
-          '"stop: the section that feeds it must stand on a line above"',
-        ],
-        ...(several && before
-          ? ([
-              [
-                `IF(${at('fed')}="",FALSE,INDEX(${systemsBefore},MATCH(${at('fed')},${before},0))<>${at('system')})`,
-                '"stop: it is fed by a section of the other system"',
-              ],
-            ] as const)
-          : []),
+        [isUnfed, '"stop: the section that feeds it must stand on a line above"'],
         [`${at('airflow')}=0`, '"look: no room hangs on this section, so it is not made"'],
         [`${at('round')}=""`, '"stop: there is no friction rate to size it by; see Air"'],
         [
@@ -162,14 +165,10 @@ function sectionLine(plan: Plan, row: number): Line {
         [`${at('velocity')}>trunk_speed`, '"look: the air is faster than Allowances let it be in a trunk"'],
       ),
     ),
-    ...(several
-      ? [
-          given({
-            asks: 'Which system does it belong to?',
-            choices: plan.systems.map((one) => one.name),
-            ...open,
-          }),
-        ]
-      : []),
-  );
+    system: several
+      ? figured(
+          `IF(OR(${plenums.map((one) => `${at('fed')}="${one}"`).join(',')}),${at('fed')},${before ? `IFERROR(INDEX(${systemsBefore},MATCH(${at('fed')},${before},0)),"")` : '""'})`,
+        )
+      : null,
+  });
 }

@@ -21,7 +21,7 @@ export function wrapForm(plan: Plan): Form {
     id: 'wrap',
     name: 'Wrap',
     says: 'Cut each wrap of the trunk at the length under “Cut at”; nothing is to be filled in here.',
-    widths: [24, 12, 10, 9, 8, 30, 11],
+    widths: [25, 11, 8, 7, 7, 22, 10],
     lines: [
       line(...['Section', 'Stretch-out', 'Cut at', 'Pieces', 'R left', 'Check', 'Area'].map(heading)),
       ...wraps.rows.map((row) => wrapLine(plan, row)),

@@ -26,6 +26,11 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
     says: 'A whole house with an attic trunk and flex branches: sizes from the loads, blanks, wrap, order and price.',
     load: () => import('../../../sheets/single-storey.template.stretchout.json?raw'),
   },
+  {
+    name: 'Two-storey town house',
+    says: 'A whole house with a system below and one above, each with its own trunk: sizes, blanks, wrap, order and price.',
+    load: () => import('../../../sheets/town-house.template.stretchout.json?raw'),
+  },
 ];
 
 /** A new job with the template's own numbers in it. The id is given anew when it goes onto the shelf. */

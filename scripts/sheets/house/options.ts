@@ -1,0 +1,49 @@
+import type { HouseOption, HouseResult } from '../../../src/workbook/document.ts';
+import { blanks, branches, rooms } from './plan.ts';
+
+type PlaceOf = (name: string) => string;
+
+/** Options that every house type has. */
+export function mirrored(placeOf: PlaceOf): HouseOption {
+  return {
+    name: 'Mirrored',
+    usual: 'as drawn',
+    choices: ['as drawn', 'mirrored'].map((name) => ({ name, sets: { [placeOf('hand')]: name } })),
+  };
+}
+
+export function insulation(placeOf: PlaceOf): HouseOption {
+  return {
+    name: 'Insulation',
+    usual: 'R-8',
+    choices: [8, 6].map((r) => ({
+      name: `R-${r}`,
+      sets: { [placeOf('job_wrap')]: `R-${r} wrap`, [placeOf('flex_r')]: r },
+    })),
+  };
+}
+
+export function trunkShape(placeOf: PlaceOf): HouseOption {
+  return {
+    name: 'Trunk',
+    usual: 'round',
+    choices: ['round', 'rectangular'].map((name) => ({ name, sets: { [placeOf('trunk_shape')]: name } })),
+  };
+}
+
+/** What a lot table shows of every house. */
+export function results(placeOf: PlaceOf, rates: readonly HouseResult[]): readonly HouseResult[] {
+  const total = { room: rooms.last + 1, branch: branches.last + 1, blank: blanks.last + 1 };
+  return [
+    { name: 'Handed fittings', place: placeOf('fittings_hand') },
+    { name: 'Air, cfm', place: rooms.from('airflow', total.room) },
+    ...rates,
+    { name: 'Sheet metal, lb', place: blanks.from('weight', total.blank) },
+    { name: 'Sheets', place: blanks.from('sheets', total.blank) },
+    { name: 'Rolls of wrap', place: placeOf('wrap_rolls') },
+    { name: 'Branches', place: branches.from('branches', total.branch) },
+    { name: 'Flex, ft', place: branches.from('bought', total.branch) },
+    { name: 'Hours', place: placeOf('labor_hours') },
+    { name: 'Price', place: placeOf('price') },
+  ];
+}
