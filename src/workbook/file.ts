@@ -65,6 +65,12 @@ export function storedNames({ names }: Workbook): StoredWorkbook['names'] {
 
 /** Reads the text of a workbook file of this or an earlier version. */
 export function readWorkbookFile(text: string): Outcome<KeptWorkbook, FileFault> {
+  const data = readFileData(text);
+  return data.ok ? readStoredForm(data.value) : data;
+}
+
+/** The data in the text of a file, which nobody has looked at yet. */
+export function readFileData(text: string): Outcome<unknown, FileFault> {
   if (text.length > largestFile) return failed({ code: 'too_large', got: text.length, most: largestFile });
   if (text.trim() === '') return failed({ code: 'empty' });
   if (/^(PK|%PDF|\uFFFD|<)/.test(text.trimStart())) return failed({ code: 'other_program' });
@@ -79,7 +85,7 @@ export function readWorkbookFile(text: string): Outcome<KeptWorkbook, FileFault>
     return failed({ code: 'not_json', at: error instanceof Error ? error.message : '' });
   }
   if (unsafeKey !== undefined) return failed({ code: 'unsafe_key', key: unsafeKey });
-  return readStoredForm(data);
+  return done(data);
 }
 
 /** Reads the stored form from data that is already parsed, such as a record of the database. */

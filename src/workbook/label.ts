@@ -30,7 +30,7 @@ export function headingOver(sheet: Sheet, { row, column }: CellAddress): string 
 }
 
 /** The first words in the row, left of the cell, typed or figured. An answer picked from a few names no row. */
-function rowName(sheet: Sheet, { row, column }: CellAddress, values: Values): string {
+export function rowName(sheet: Sheet, { row, column }: CellAddress, values: Values): string {
   for (const [place, cell] of (sheet.rows[row] ?? []).slice(0, column).entries()) {
     if (cell?.question?.choices) continue;
     const value = shownValue(sheet, { row, column: place }, cell, values);

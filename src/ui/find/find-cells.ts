@@ -3,8 +3,8 @@ import { cellsOf } from '../../workbook/cells.ts';
 import { isFormula, type Workbook } from '../../workbook/document.ts';
 import { showValue } from '../../workbook/show.ts';
 import { shownValue } from '../../workbook/standing.ts';
+import { textToEdit } from '../../workbook/text-to-edit.ts';
 import type { Values } from '../../workbook/values.ts';
-import { textToEdit } from '../grid/text-to-edit.ts';
 
 /** What is looked for. */
 export interface Quest {

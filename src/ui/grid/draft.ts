@@ -1,7 +1,7 @@
 import type { CellAddress } from '../../base/address.ts';
 import { cellAt } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
-import { textToEdit } from './text-to-edit.ts';
+import { textToEdit } from '../../workbook/text-to-edit.ts';
 
 /** What is being typed into a cell and is not in the workbook yet. */
 export interface Draft {

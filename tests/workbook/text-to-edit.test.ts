@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { unitNames } from '../../../src/base/unit.ts';
-import { textToEdit } from '../../../src/ui/grid/text-to-edit.ts';
-import type { Cell, Format } from '../../../src/workbook/document.ts';
-import { readEntry } from '../../../src/workbook/entry.ts';
+import { unitNames } from '../../src/base/unit.ts';
+import type { Cell, Format } from '../../src/workbook/document.ts';
+import { readEntry } from '../../src/workbook/entry.ts';
+import { textToEdit } from '../../src/workbook/text-to-edit.ts';
 
 const formats = fc.constantFrom<Format | undefined>(
   undefined,

@@ -1,7 +1,7 @@
-import { digits } from '../../workbook/digits.ts';
-import { type Cell, isFormula } from '../../workbook/document.ts';
-import { readEntry } from '../../workbook/entry.ts';
-import { showValue } from '../../workbook/show.ts';
+import { digits } from './digits.ts';
+import { type Cell, isFormula } from './document.ts';
+import { readEntry } from './entry.ts';
+import { showValue } from './show.ts';
 
 /** What stands in the editor when a cell is opened: what was typed, or the content in a form that reads back to the
  *  very same content. */

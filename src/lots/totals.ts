@@ -1,0 +1,102 @@
+import type { Unit } from '../base/unit.ts';
+import { isFault } from '../base/value.ts';
+import { isSameResult, lotColumns, type ResultColumn, resultsOf } from './columns.ts';
+import type { LotOutcome } from './figure-lots.ts';
+import { type LotTable, typeNamed } from './lot-table.ts';
+
+/** Why a lot is not in a total. */
+export type LeftOut =
+  | { readonly code: 'not_figured_yet' }
+  | { readonly code: 'refused' }
+  | { readonly code: 'disagrees'; readonly place: string }
+  /** Its house type has no such result. */
+  | { readonly code: 'no_such_result'; readonly type: string }
+  | { readonly code: 'no_figure'; readonly sentence: string }
+  | { readonly code: 'not_a_number' };
+
+export interface LotLeftOut {
+  readonly lot: string;
+  readonly why: LeftOut;
+}
+
+/** One result over all lots. What cannot be added up, such as a temperature, has its least and its most. */
+export interface LotTotal {
+  readonly column: ResultColumn;
+  readonly sum: number | null;
+  readonly least: number | null;
+  readonly most: number | null;
+  readonly counted: number;
+  readonly leftOut: readonly LotLeftOut[];
+}
+
+/** Kinds of figures whose sum over houses means something. */
+const additive: ReadonlySet<Unit | undefined> = new Set<Unit | undefined>([
+  undefined,
+  'in',
+  'ft',
+  'sqft',
+  'gal',
+  'floz',
+  'lb',
+  'cfm',
+  'btuh',
+  'count',
+  'money',
+]);
+
+export function lotTotals(table: LotTable, outcomes: readonly (LotOutcome | null)[]): readonly LotTotal[] {
+  return lotColumns(table.types).results.map((column) => totalOf(table, outcomes, column));
+}
+
+function totalOf(table: LotTable, outcomes: readonly (LotOutcome | null)[], column: ResultColumn): LotTotal {
+  const numbers: number[] = [];
+  const leftOut: LotLeftOut[] = [];
+  for (const [at, lot] of table.rows.entries()) {
+    const found = numberOf(table, at, outcomes[at] ?? null, column);
+    if (typeof found === 'number') numbers.push(found);
+    else leftOut.push({ lot: lot.name, why: found });
+  }
+  const [least = null] = inOrder(numbers);
+  const isAdded = numbers.length > 0 && additive.has(column.cell.unit);
+  return {
+    column,
+    sum: isAdded ? sumOf(numbers) : null,
+    least,
+    most: inOrder(numbers).at(-1) ?? null,
+    counted: numbers.length,
+    leftOut,
+  };
+}
+
+/** Added up from the least on, so that the order of the lots makes no difference, not even in the last digit. */
+export function sumOf(numbers: readonly number[]): number {
+  return inOrder(numbers).reduce((sum, one) => sum + one, 0);
+}
+
+function inOrder(numbers: readonly number[]): readonly number[] {
+  return numbers.toSorted((one, other) => one - other);
+}
+
+function numberOf(
+  table: LotTable,
+  at: number,
+  outcome: LotOutcome | null,
+  column: ResultColumn,
+): number | LeftOut {
+  const why = notFigured(outcome);
+  if (why) return why;
+  const lot = table.rows[at];
+  const type = lot && typeNamed(table, lot.type);
+  const index = type ? resultsOf(type).findIndex((one) => isSameResult(one, column)) : -1;
+  if (index < 0) return { code: 'no_such_result', type: lot?.type ?? '' };
+  const value = outcome?.type === 'figured' ? (outcome.figures.results[index] ?? null) : null;
+  if (isFault(value)) return { code: 'no_figure', sentence: value.sentence };
+  return typeof value === 'number' ? value : { code: 'not_a_number' };
+}
+
+/** Why nothing of a lot can be used; null where it is figured. */
+export function notFigured(outcome: LotOutcome | null): LeftOut | null {
+  if (!outcome) return { code: 'not_figured_yet' };
+  if (outcome.type === 'refused') return { code: 'refused' };
+  return outcome.type === 'disagrees' ? { code: 'disagrees', place: outcome.place } : null;
+}
