@@ -8,9 +8,12 @@ import { figureWorkbook } from '../src/engine/figure-workbook.ts';
 import { runExample } from '../src/templates/example.ts';
 import { fill } from '../src/templates/fill.ts';
 import { instantiate } from '../src/templates/instantiate.ts';
+import { cellAt } from '../src/workbook/cells.ts';
+import { compareNamed } from '../src/workbook/comparison.ts';
 import type { Sheet, Workbook, WorkedExample } from '../src/workbook/document.ts';
 import { type KeptWorkbook, readWorkbookFile } from '../src/workbook/file.ts';
-import { standingOf } from '../src/workbook/standing.ts';
+import { orderLines } from '../src/workbook/order.ts';
+import { shownValue, standingOf } from '../src/workbook/standing.ts';
 import { placeOfKey, type Values } from '../src/workbook/values.ts';
 
 const folder = new URL('../sheets/', import.meta.url);
@@ -124,6 +127,25 @@ describe('the demo job', () => {
       'Seal and fasten': clear,
       Allowances: clear,
     });
+  });
+
+  test('costs what its order lines and their prices on Allowances come to', async () => {
+    const demo = { workbook, values };
+    const allowances = workbook.sheets.find((sheet) => sheet.id === 'allowances') ?? expect.fail();
+    const { from, to } = workbook.names.prices?.range ?? expect.fail();
+    const priceOf = (item: string) => {
+      for (let row = from.row + 1; row <= to.row; row += 1) {
+        const address = { row, column: 0 };
+        const name = shownValue(allowances, address, cellAt(allowances, address), values);
+        const price = cellAt(allowances, { row, column: 1 })?.content;
+        if (name === item && typeof price === 'number') return price;
+      }
+      throw new Error(`${item} has no price.`);
+    };
+    const lines = orderLines(demo);
+    expect(lines.length).toBeGreaterThan(6);
+    const sum = lines.reduce((all, { item, quantity }) => all + Number(quantity) * priceOf(item), 0);
+    expect(compareNamed(demo, demo, 'material_cost')?.after?.value).toBeCloseTo(sum, 9);
   });
 
   test('remembers the template it was made from', () => {

@@ -1,5 +1,6 @@
 import type { Workbook, WorkedExample } from '../../src/workbook/document.ts';
 import { demoHead, demoOf, linesOf } from './demo-job.ts';
+import { demoPrices } from './demo-prices.ts';
 import { roundTrunk } from './round-trunk/template.ts';
 
 /** An invented job in an invented shop: five round pieces, and a return whose wrap is worth a look. */
@@ -30,6 +31,7 @@ export function demoJob(): Workbook {
       ...demoHead('Larkspur Lane, lot 7', '7 Larkspur Lane'),
       ...linesOf('Pieces', pieces),
       ...linesOf('Taps', taps),
+      ...demoPrices(roundTrunk),
     },
   });
 }

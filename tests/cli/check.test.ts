@@ -9,19 +9,19 @@ describe('stretchout check', { timeout }, () => {
   test('prints every check of the demo by sheet, with its cell and what it is called, and the counts', async () => {
     const { exit, out } = await stretchout('check', demo);
     expect(exit).toBe(0);
-    expect(out).toContain('Larkspur Lane, lot 7\nmade from Round trunk, revision 2\n');
+    expect(out).toContain('Larkspur Lane, lot 7\nmade from Round trunk, revision 4\n');
     expect(out).toContain('  holds    F2 Check of S1\n');
     expect(out).toContain('  look     F7 Check of R1: by geometry, less R is left');
     expect(out).toMatch(/caution {2}C7, J7: Look: /);
     expect(inOneLine(out)).toContain('caution G7 R left of R1: Look: This cut leaves R 6.42 at 1.51 in');
-    expect(out).toMatch(/\n42 checks: 41 hold, 1 worth a look, 0 stop\.\nCells without a figure: 0\. /);
+    expect(out).toMatch(/\n43 checks: 42 hold, 1 worth a look, 0 stop\.\nCells without a figure: 0\. /);
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
   });
 
   test('tells what a template waits for', async () => {
     const { exit, out } = await stretchout('check', 'sheets/round-trunk.template.stretchout.json');
     expect(exit).toBe(0);
-    expect(out).toContain('Round trunk, a template (revision 2)');
+    expect(out).toContain('Round trunk, a template (revision 4)');
     expect(out).toContain('  fill     A2: What mark goes on this piece');
     expect(out).toContain('To fill in: 6.');
     expect(out).toContain('17 checks: 16 hold, 1 worth a look, 0 stop.');

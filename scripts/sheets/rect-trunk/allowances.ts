@@ -3,6 +3,7 @@ import { ends } from '../allowances/ends.ts';
 import { facingTape } from '../allowances/facing.ts';
 import { fasteners } from '../allowances/fasteners.ts';
 import { metalSeal } from '../allowances/metal-seal.ts';
+import { pricesTable } from '../allowances/prices.ts';
 import { rectangularLocks } from '../allowances/rectangular-seams.ts';
 import { allowancesSheet } from '../allowances/sheet.ts';
 import { stock } from '../allowances/stock.ts';
@@ -24,4 +25,5 @@ export const allowances = allowancesSheet({
     tapFastening,
     fasteners,
   ],
+  tables: [pricesTable],
 });

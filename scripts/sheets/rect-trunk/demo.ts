@@ -1,5 +1,6 @@
 import type { Workbook } from '../../../src/workbook/document.ts';
 import { demoHead, demoOf, linesOf } from '../demo-job.ts';
+import { demoPrices } from '../demo-prices.ts';
 import { rectTrunk } from './template.ts';
 
 /** An invented trunk in three sizes, with a return that is made its own way. */
@@ -24,6 +25,7 @@ export function rectTrunkDemo(): Workbook {
         { A: 'T2', B: 'round', C: 6, E: 3, F: 'narrow side' },
         { A: 'T3', B: 'round', C: 6, E: 2 },
       ]),
+      ...demoPrices(rectTrunk),
     },
   });
 }

@@ -2,6 +2,7 @@ import { ends } from '../allowances/ends.ts';
 import { facingTape } from '../allowances/facing.ts';
 import { fasteners } from '../allowances/fasteners.ts';
 import { metalSeal } from '../allowances/metal-seal.ts';
+import { pricesTable } from '../allowances/prices.ts';
 import { rectangularSeams } from '../allowances/rectangular-seams.ts';
 import { roundSeams } from '../allowances/round-seams.ts';
 import { allowancesSheet } from '../allowances/sheet.ts';
@@ -22,4 +23,5 @@ export const allowances = allowancesSheet({
     tapFastening,
     fasteners,
   ],
+  tables: [pricesTable],
 });

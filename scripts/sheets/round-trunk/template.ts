@@ -25,12 +25,13 @@ export const roundTrunk: Workbook = {
   id: 'round-trunk',
   title: 'Round trunk',
   kind: 'template',
-  template: { name: 'Round trunk', revision: 3 },
+  template: { name: 'Round trunk', revision: 4 },
   revisions: [
     {
       revision: 3,
       says: 'A cut that squeezes the wrap past half of its thickness stops in a sentence of its own.',
     },
+    { revision: 4, says: 'What the order costs, by the prices on Allowances.' },
   ],
   sheets: forms.map((one) => one.sheet),
   names: Object.assign({}, ...forms.map((one) => one.names)),

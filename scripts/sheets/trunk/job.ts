@@ -186,16 +186,57 @@ export function jobSheet({ blanks, tapsNotCounted, made = [], orders = [] }: Tru
     line(words('Worth a look'), figured(wrapLooks, count), words('wraps to look at before they are cut')),
     line(words('Pieces and wraps'), check(mayBeCut), words('do not cut while this says stop')),
     emptyLine,
-    line(heading('To order'), null, heading('Unit')),
+    line(heading('To order'), null, heading('Unit'), heading('Each'), heading('Cost')),
   ];
+  const lastOrderRow = before.length + orderLines.length;
+  const priced = orderLines.map((one, index) => pricedLine(one, before.length + index + 1));
   return form({
     id: 'job',
     name: 'Job',
     says: 'Say what the job is; read here what it takes, what to watch and what to buy.',
-    widths: [20, 21, 36],
-    lines: [...before, ...orderLines],
-    blocks: { order: `A${before.length}:C${before.length + orderLines.length}` },
+    widths: [20, 21, 36, 12, 14],
+    lines: [...before, ...priced, emptyLine, ...costLines(before.length + 2, lastOrderRow)],
+    blocks: { order: `A${before.length}:C${lastOrderRow}` },
   });
+}
+
+const noPrice = 'no price';
+
+/** An order line with what one of it costs, by the words of the order, and what all of it does; blank without a price. */
+function pricedLine({ cells, ...rest }: Line, row: number): Line {
+  if (cells[1]?.role === 'check') return { cells, ...rest };
+  const price = `IFERROR(VLOOKUP(A${row},prices,2,FALSE()),0)`;
+  return {
+    ...rest,
+    cells: [
+      ...cells,
+      figured(`IF(OR(A${row}="",B${row}="",B${row}=0),"",IF(${price}=0,"${noPrice}",${price}))`, {
+        unit: 'money',
+      }),
+      figured(`IF(ISNUMBER(D${row}),B${row}*D${row},"")`, { unit: 'money' }),
+    ],
+  };
+}
+
+/** What the order comes to, and what in it has no price yet. */
+function costLines(first: number, last: number): readonly Line[] {
+  const isPriced = firstOf(
+    [`COUNT(E${first}:E${last})=0`, '""'],
+    [
+      `COUNTIF(D${first}:D${last},"${noPrice}")>0`,
+      '"look: a line has no price on Allowances, so the sum is short of it"',
+    ],
+  );
+  return [
+    line(heading('What it costs')),
+    namedLine(
+      'material_cost',
+      words('Material'),
+      figured(`IF(COUNT(E${first}:E${last})=0,"",SUM(E${first}:E${last}))`, { unit: 'money' }),
+      words('to order, by the prices on Allowances; without tax and labor'),
+    ),
+    line(words('Every line has a price'), check(isPriced)),
+  ];
 }
 
 export function orderLine(item: string, name: string, unit: string): Line {

@@ -5,6 +5,7 @@ import './differences.css';
 
 /** Single figures that many workbooks have, and what they are called. */
 const figures = [
+  ['material_cost', 'Material'],
   ['price', 'Price'],
   ['labor_hours', 'Hours of labor'],
 ] as const;
