@@ -25,6 +25,8 @@ export interface Session {
   getState(): SessionState;
   /** Gives the way to stop listening. */
   subscribe(listener: () => void): () => void;
+  /** Told each difference when it has been applied, whether it was done, taken back or done again. Gives the way to stop. */
+  follow(listener: (difference: Difference) => void): () => void;
   /** Carries a command out, or says in a sentence why not; then nothing has changed. */
   run(command: Command): Outcome<null, string>;
   /** Carries out a difference that was made elsewhere, such as a template's newer revision, as one deed with this name.
@@ -72,6 +74,7 @@ export function createSession({
 }: SessionParts): Session {
   const standings = standingsReader();
   const listeners = new Set<() => void>();
+  const followers = new Set<(difference: Difference) => void>();
   let state: SessionState = {
     workbook: kept.workbook,
     values: kept.values,
@@ -118,6 +121,7 @@ export function createSession({
   function carryOut(difference: Difference, history: History): void {
     const workbook = applyDifference(state.workbook, difference);
     publish({ workbook, history, values: valuesAfter(state.values, difference, state.workbook) });
+    for (const follower of followers) follower(difference);
     figuring.after(difference, workbook);
     write(difference);
   }
@@ -127,6 +131,10 @@ export function createSession({
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
+    },
+    follow: (listener) => {
+      followers.add(listener);
+      return () => followers.delete(listener);
     },
     run: (command) => {
       if (isReadOnly) return failed(onlyRead);

@@ -26,7 +26,9 @@ import { isShopPage, ShopList } from './sheets/shop-list.tsx';
 import { useExplanation } from './use-explanation.ts';
 import { useHistoryKeys } from './use-history-keys.ts';
 import { useLeaveGuard } from './use-leave-guard.ts';
+import { useSheetKeys } from './use-sheet-keys.ts';
 import { useDesk, useSessionState } from './use-state.ts';
+import { createWaitingEntries, WaitingContext } from './waiting/waiting-entries.ts';
 import { WorkingPanel } from './working/working-panel.tsx';
 
 const AllowancesPage = later(async () => (await import('./allowances/allowances-page.tsx')).AllowancesPage);
@@ -82,6 +84,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   // The same object for the same place: what is written about it hangs on it.
   const address = useMemo(() => ({ row, column }), [row, column]);
   const head = spotted?.head ?? address;
+  const [waiting] = useState(createWaitingEntries);
+  const waitingEntries = useSyncExternalStore(waiting.subscribe, waiting.current);
   const [desk] = useState(createWritingDesk);
   const writing = useSyncExternalStore(desk.subscribe, desk.current);
   const told = spot.writing ?? { sheetId, address };
@@ -103,7 +107,12 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   }, [sheet, state.values, address, head]);
 
   useHistoryKeys(session);
-  useLeaveGuard(session);
+  useLeaveGuard(session, waitingEntries.length > 0);
+  useSheetKeys(stepSheet);
+  useEffect(
+    () => session.follow((difference) => waiting.follow(workbook.id, difference)),
+    [session, waiting, workbook.id],
+  );
   useFindKeys(find);
   useEffect(() => {
     document.title = `${workbook.title} · Stretchout`;
@@ -143,10 +152,17 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
     document.querySelector<HTMLElement>('.sheet-grid [data-here]')?.focus();
   }
 
-  /** Another sheet; a formula that waits for a cell stays in Working, so that the cell can be picked there. */
+  /** Another sheet; a formula that waits for a cell comes along, so that the cell can be picked there. */
   function choose(id: string): void {
-    const isPicking = writing?.field === 'working' && writing.pointing.canPoint();
-    setSpot(({ cells }) => ({ sheetId: id, cells, writing: isPicking ? writing : undefined }));
+    const open = desk.current();
+    const isPicking = open !== null && (open.field === 'cell' || open.pointing.canPoint());
+    setSpot(({ cells }) => ({ sheetId: id, cells, writing: isPicking ? open : undefined }));
+  }
+
+  /** The sheet before or after the open one, in the order of the list. */
+  function stepSheet(by: 1 | -1): void {
+    const next = workbook.sheets[workbook.sheets.findIndex(({ id }) => id === sheetId) + by];
+    if (next) choose(next.id);
   }
 
   const file = useWorkbookFile(
@@ -201,134 +217,142 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const last = state.history.done.at(-1);
   const next = state.history.undone.at(-1);
   return (
-    <WritingDeskContext value={desk}>
-      <div className="app">
-        <Header
-          title={workbook.title}
-          template={workbook.template ?? null}
-          keeping={state.keeping}
-          figures={state.figures}
-          undoName={last?.says ?? null}
-          redoName={next?.says ?? null}
-          isReadOnly={state.isReadOnly}
-          onUndo={() => session.undo()}
-          onRedo={() => session.redo()}
-          savedWords={file.savedWords}
-          onOpen={file.open}
-          onPick={file.pick}
-          onSave={() => file.save('same')}
-          onRetitle={(title) => session.run({ type: 'retitle', title })}
-        />
-        <div className="app-side">
-          <SheetList
-            workbook={workbook}
-            standings={standings}
-            current={spot.page ? '' : sheetId}
-            onChoose={choose}
-            onAttention={(id) => {
-              // A sheet that only waits has its cause on another one.
-              setAttention(standings.get(id)?.concerns.length ? id : null);
-              turnTo('attention');
-            }}
-            onRun={runFromList}
-            onRemove={removeSheet}
+    <WaitingContext value={waiting}>
+      <WritingDeskContext value={desk}>
+        <div className="app">
+          <Header
+            title={workbook.title}
+            template={workbook.template ?? null}
+            keeping={state.keeping}
+            figures={state.figures}
+            undoName={last?.says ?? null}
+            redoName={next?.says ?? null}
+            isReadOnly={state.isReadOnly}
+            onUndo={() => session.undo()}
+            onRedo={() => session.redo()}
+            savedWords={file.savedWords}
+            onOpen={file.open}
+            onPick={file.pick}
+            onSave={() => file.save('same')}
+            onRetitle={(title) => session.run({ type: 'retitle', title })}
           />
-          <ShopList open={isShopPage(spot.page) ? spot.page : null} onOpen={turnTo} />
-          <LookUpList
-            open={spot.page === 'files' || isShopPage(spot.page) ? null : (spot.page ?? null)}
-            onOpen={(page) => {
-              setAttention(null);
-              turnTo(page);
-            }}
-            onFind={() => find('find')}
-          />
-          <FilesLink isOpen={spot.page === 'files'} onOpen={() => turnTo('files')} />
-          <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
-        </div>
-        <main className="app-sheet">
-          <Suspense fallback={null}>
-            {spot.page ? (
-              <PageHead page={spot.page} />
-            ) : (
-              <>
-                <h1 className="app-sheet-name">{sheet?.name}</h1>
-                <SheetSentence
-                  key={sheetId}
-                  says={sheet?.says ?? ''}
-                  isReadOnly={state.isReadOnly}
-                  onOffer={(says) => session.run({ type: 'describe_sheet', sheet: sheetId, says })}
-                />
-              </>
-            )}
-            {notice ? (
-              <Notice
-                {...notice}
-                onDismiss={() => setNotice(null)}
-                onAct={notice.act ?? (() => location.reload())}
-              />
-            ) : null}
-            {finding ? (
-              <FindPanel
-                session={session}
-                state={state}
-                wish={finding}
-                sheetId={sheetId}
-                onGo={goTo}
-                onClose={closeFind}
-              />
-            ) : null}
-            {spot.page === 'functions' ? <FunctionFinder /> : null}
-            {spot.page === 'keys' ? <KeysPage /> : null}
-            {spot.page === 'names' ? (
-              <NamesPage session={session} state={state} selection={selected} onGo={goTo} key={workbook.id} />
-            ) : null}
-            {spot.page === 'attention' ? (
-              <AttentionPage
-                state={state}
-                sheetId={attention}
-                onGo={go}
-                key={`${workbook.id} ${attention}`}
-              />
-            ) : null}
-            {spot.page === 'allowances' ? <AllowancesPage key={workbook.id} {...shop} /> : null}
-            {spot.page === 'template' ? <TemplatePage key={workbook.id} {...shop} /> : null}
-            {spot.page === 'lots' ? <LotsPage {...shop} /> : null}
-            {spot.page === 'compare' ? <ComparePage key={workbook.id} {...shop} /> : null}
-            {spot.page === 'files' ? (
-              <FilesPage
-                keeper={keeper}
-                desk={laid}
-                session={session}
-                state={state}
-                sheetId={sheetId}
-                file={file}
-                onTake={take}
-                onOpened={() => setSpot({ sheetId: '', cells: {} })}
-                onImported={go}
-              />
-            ) : null}
-            <SheetGrid
-              key={`grid ${workbook.id}`}
-              session={session}
-              state={state}
-              sheetId={sheetId}
-              selected={address}
-              head={head}
-              onSelect={(cell, corner) => go(sheetId, cell, corner)}
-              marked={marked}
-              isAway={spot.page !== undefined}
+          <div className="app-side">
+            <SheetList
+              workbook={workbook}
+              standings={standings}
+              current={spot.page ? '' : sheetId}
+              onChoose={choose}
+              onAttention={(id) => {
+                // A sheet that only waits has its cause on another one.
+                setAttention(standings.get(id)?.concerns.length ? id : null);
+                turnTo('attention');
+              }}
+              onRun={runFromList}
+              onRemove={removeSheet}
             />
-          </Suspense>
-        </main>
-        <WorkingPanel
-          session={session}
-          state={state}
-          explanation={explanation}
-          selection={selection}
-          onGo={(to, cell) => go(to, cell)}
-          key={`${workbook.id}`}
-        />
-      </div>
-    </WritingDeskContext>
+            <ShopList open={isShopPage(spot.page) ? spot.page : null} onOpen={turnTo} />
+            <LookUpList
+              open={spot.page === 'files' || isShopPage(spot.page) ? null : (spot.page ?? null)}
+              onOpen={(page) => {
+                setAttention(null);
+                turnTo(page);
+              }}
+              onFind={() => find('find')}
+            />
+            <FilesLink isOpen={spot.page === 'files'} onOpen={() => turnTo('files')} />
+            <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
+          </div>
+          <main className="app-sheet">
+            <Suspense fallback={null}>
+              {spot.page ? (
+                <PageHead page={spot.page} />
+              ) : (
+                <>
+                  <h1 className="app-sheet-name">{sheet?.name}</h1>
+                  <SheetSentence
+                    key={sheetId}
+                    says={sheet?.says ?? ''}
+                    isReadOnly={state.isReadOnly}
+                    onOffer={(says) => session.run({ type: 'describe_sheet', sheet: sheetId, says })}
+                  />
+                </>
+              )}
+              {notice ? (
+                <Notice
+                  {...notice}
+                  onDismiss={() => setNotice(null)}
+                  onAct={notice.act ?? (() => location.reload())}
+                />
+              ) : null}
+              {finding ? (
+                <FindPanel
+                  session={session}
+                  state={state}
+                  wish={finding}
+                  sheetId={sheetId}
+                  onGo={goTo}
+                  onClose={closeFind}
+                />
+              ) : null}
+              {spot.page === 'functions' ? <FunctionFinder /> : null}
+              {spot.page === 'keys' ? <KeysPage /> : null}
+              {spot.page === 'names' ? (
+                <NamesPage
+                  session={session}
+                  state={state}
+                  selection={selected}
+                  onGo={goTo}
+                  key={workbook.id}
+                />
+              ) : null}
+              {spot.page === 'attention' ? (
+                <AttentionPage
+                  state={state}
+                  sheetId={attention}
+                  onGo={go}
+                  key={`${workbook.id} ${attention}`}
+                />
+              ) : null}
+              {spot.page === 'allowances' ? <AllowancesPage key={workbook.id} {...shop} /> : null}
+              {spot.page === 'template' ? <TemplatePage key={workbook.id} {...shop} /> : null}
+              {spot.page === 'lots' ? <LotsPage {...shop} /> : null}
+              {spot.page === 'compare' ? <ComparePage key={workbook.id} {...shop} /> : null}
+              {spot.page === 'files' ? (
+                <FilesPage
+                  keeper={keeper}
+                  desk={laid}
+                  session={session}
+                  state={state}
+                  sheetId={sheetId}
+                  file={file}
+                  onTake={take}
+                  onOpened={() => setSpot({ sheetId: '', cells: {} })}
+                  onImported={go}
+                />
+              ) : null}
+              <SheetGrid
+                key={`grid ${workbook.id}`}
+                session={session}
+                state={state}
+                sheetId={sheetId}
+                selected={address}
+                head={head}
+                onSelect={(cell, corner) => go(sheetId, cell, corner)}
+                marked={marked}
+                isAway={spot.page !== undefined}
+              />
+            </Suspense>
+          </main>
+          <WorkingPanel
+            session={session}
+            state={state}
+            explanation={explanation}
+            selection={selection}
+            onGo={(to, cell) => go(to, cell)}
+            key={`${workbook.id}`}
+          />
+        </div>
+      </WritingDeskContext>
+    </WaitingContext>
   );
 }

@@ -22,7 +22,7 @@ test('a refused entry stays in the field with the reason, and the cell stays as 
   await page.keyboard.type('61');
   await keys('Enter');
   expect(await page.getByRole('alert').filter({ hasText: '61″ is outside' }).textContent()).toBe(
-    '61″ is outside what this cell takes: 2″ to 60″, because the rolls take no more. Check the number and its unit.',
+    '61″ is outside what this cell takes: 2″ to 60″, because the rolls take no more. Check the number and its unit. Put it right, or press Enter once more to go on: it then waits in the cell, marked. Escape gives it up.',
   );
   expect(await field.inputValue()).toBe('61');
   expect(await words('B2')).toBe('16″');
@@ -32,7 +32,7 @@ test('a refused entry stays in the field with the reason, and the cell stays as 
 });
 
 test('a refused entry waits while the person looks at another sheet', async () => {
-  const { page, keys, field, sheet } = await openGrid();
+  const { page, keys, field, sheet, cell } = await openGrid();
   await page.keyboard.type('wide');
   await keys('Enter');
   await sheet('Wrap').click();
@@ -42,10 +42,12 @@ test('a refused entry waits while the person looks at another sheet', async () =
     .waitFor();
   expect(await field.count()).toBe(0);
   await sheet('Pieces').click();
+  await cell('B2').click();
+  await keys('Enter');
   expect(await field.inputValue()).toBe('wide');
 });
 
-test('another cell is chosen only after what was typed is taken', async () => {
+test('another cell is chosen at once: what was typed is taken, or waits where it was typed', async () => {
   const { page, cell, words, here, field } = await openGrid();
   await page.keyboard.type('18');
   await cell('C3').click();
@@ -53,9 +55,9 @@ test('another cell is chosen only after what was typed is taken', async () => {
   expect(await here()).toBe('C3');
   await page.keyboard.type('long');
   await cell('A1').click();
-  expect(await here()).toBe('C3');
-  expect(await field.inputValue()).toBe('long');
-  expect(await field.evaluate((input) => input === document.activeElement)).toBe(true);
+  expect(await here()).toBe('A1');
+  expect(await field.count()).toBe(0);
+  expect(await words('C3')).toContain('✎ long');
 });
 
 test('keys walk the sheet: arrows, Tab, Home and End, and from its ends Tab walks out', async () => {

@@ -43,8 +43,10 @@ test('a refused formula says why and keeps what was written, also while one look
   await page.locator('.app-sheet [row-id="1"] [col-id="c3"]').click();
   await working.getByRole('heading', { name: /Working · D2/ }).waitFor();
   await page.locator('.app-sheet [row-id="1"] [col-id="c1"]').click();
-  await expect.poll(() => editor.textContent()).toBe('PI()*Pieces!B2*2 + GIRTH(3)');
   await working.getByText('is not in the cell yet').waitFor();
+  await expectAccessible(page, '.working');
+  await working.getByRole('button', { name: 'Write on' }).click();
+  await expect.poll(() => editor.textContent()).toBe('PI()*Pieces!B2*2 + GIRTH(3)');
   await editor.press('Escape');
   await working.getByRole('button', { name: /PI\(\)/ }).waitFor();
 });

@@ -4,15 +4,20 @@ import { writeAddress } from '../../base/address.ts';
 import type { SessionState } from '../../session/state.ts';
 import { labelOf } from '../../workbook/label.ts';
 import type { Concern } from '../../workbook/standing.ts';
+import { useWaiting, type WaitingEntry, waitingSentence } from '../waiting/waiting-entries.ts';
 import './attention.css';
 
 const kinds = {
+  waiting: { sign: '✎', says: 'Not taken', one: 'not taken' },
   stop: { sign: '✕', says: 'Stops', one: 'stop' },
   fill: { sign: '…', says: 'To fill', one: 'to fill' },
   look: { sign: '!', says: 'Looks', one: 'look' },
-} as const satisfies Record<Concern['kind'], { sign: string; says: string; one: string }>;
+} as const satisfies Record<Want['kind'], { sign: string; says: string; one: string }>;
 
-const order = ['stop', 'fill', 'look'] as const;
+/** A concern of the sheet, or an entry that was not taken and waits in its cell. */
+type Want = Omit<Concern, 'kind'> & { readonly kind: Concern['kind'] | 'waiting' };
+
+const order = ['waiting', 'stop', 'fill', 'look'] as const;
 
 /** What of all sheets wants a person's attention: what stops the work, what is to be filled in, what is worth a look.
  *  Each entry leads to its cell. */
@@ -28,13 +33,14 @@ export function AttentionPage({
 }) {
   const { workbook, standings, values } = state;
   const [onlySheet, setOnlySheet] = useState(sheetId);
-  const [kept, setKept] = useState<readonly Concern['kind'][]>(order);
+  const [kept, setKept] = useState<readonly Want['kind'][]>(order);
+  const { waiting } = useWaiting(workbook.id);
   const all = workbook.sheets.map((sheet) => ({
     sheet,
-    concerns: standings.get(sheet.id)?.concerns ?? [],
+    concerns: [...waitingOn(waiting, sheet.id), ...(standings.get(sheet.id)?.concerns ?? [])],
   }));
   const wanted = all.filter(({ sheet }) => onlySheet === null || sheet.id === onlySheet);
-  const count = (kind: Concern['kind']) =>
+  const count = (kind: Want['kind']) =>
     wanted.reduce((sum, { concerns }) => sum + concerns.filter((one) => one.kind === kind).length, 0);
   const shown = wanted
     .map(({ sheet, concerns }) => ({ sheet, concerns: concerns.filter((one) => kept.includes(one.kind)) }))
@@ -98,6 +104,12 @@ export function AttentionPage({
       ))}
     </section>
   );
+}
+
+function waitingOn(waiting: readonly WaitingEntry[], sheetId: string): readonly Want[] {
+  return waiting
+    .filter((one) => one.sheetId === sheetId)
+    .map((one) => ({ kind: 'waiting', address: one.address, sentence: waitingSentence(one) }));
 }
 
 function totalWords(total: number): string {

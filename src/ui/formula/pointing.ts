@@ -15,7 +15,7 @@ export interface Pointing {
   /** Whether a cell that is pressed now goes into the formula. */
   readonly canPoint: () => boolean;
   readonly pointTo: (sheet: Pick<Sheet, 'id' | 'name'>, here: CellAddress, head: CellAddress) => void;
-  /** One step on from the cell that was picked last, or from the formula's own; false where no cell can stand. */
+  /** One step on from the cell that was picked last, or from where the person is; false where no cell can stand. */
   readonly step: (rows: number, columns: number, isReaching: boolean) => boolean;
   /** Holds the row or the column of the reference at the caret; false where there is none. */
   readonly holdNext: () => boolean;
@@ -35,6 +35,9 @@ export function createPointing(
   field: FormulaField,
   own: { readonly sheet: Pick<Sheet, 'id' | 'name'>; readonly address: CellAddress },
   last: CellAddress,
+  /** The sheet that stands before the person, and where they are on it. */
+  shown: () => { readonly sheet: Pick<Sheet, 'id' | 'name'>; readonly address: CellAddress } | null = () =>
+    null,
 ): Pointing {
   let picked: Picked | null = null;
 
@@ -62,14 +65,18 @@ export function createPointing(
     pointTo,
     step: (rows, columns, isReaching) => {
       if (!canPoint()) return false;
-      const before = open();
-      const from = (isReaching ? before?.head : before?.here) ?? own.address;
+      const stands = shown() ?? own;
+      const start = stands.sheet.id === own.sheet.id ? own : stands;
+      // Whoever looks at another sheet by now walks on that one.
+      const picking = open();
+      const before = picking?.sheet.id === start.sheet.id ? picking : null;
+      const from = (isReaching ? before?.head : before?.here) ?? start.address;
       const to = {
         row: Math.min(Math.max(from.row + rows, 0), last.row),
         column: Math.min(Math.max(from.column + columns, 0), last.column),
       };
       const here = isReaching && before ? before.here : to;
-      pointTo(before?.sheet ?? own.sheet, here, to);
+      pointTo(start.sheet, here, to);
       return true;
     },
     holdNext: () => {

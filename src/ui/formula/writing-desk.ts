@@ -1,5 +1,6 @@
 import { createContext, useContext, useEffect, useSyncExternalStore } from 'react';
 import type { CellAddress } from '../../base/address.ts';
+import type { Sheet } from '../../workbook/document.ts';
 import type { Pointing } from './pointing.ts';
 
 /** The formula that is being written on this page, in a cell or in Working. */
@@ -20,10 +21,19 @@ export interface WritingDesk {
   readonly put: (writing: Writing) => void;
   /** Takes away what this pointing put there; whatever another one put there stays. */
   readonly takeAway: (pointing: Pointing) => void;
+  /** The sheet that stands before the person, and where they are on it. */
+  readonly shown: () => Shown | null;
+  readonly show: (shown: Shown) => void;
+}
+
+export interface Shown {
+  readonly sheet: Pick<Sheet, 'id' | 'name'>;
+  readonly address: CellAddress;
 }
 
 export function createWritingDesk(): WritingDesk {
   let current: Writing | null = null;
+  let shown: Shown | null = null;
   const listeners = new Set<() => void>();
   function set(next: Writing | null): void {
     current = next;
@@ -38,6 +48,10 @@ export function createWritingDesk(): WritingDesk {
     put: set,
     takeAway: (pointing) => {
       if (current?.pointing === pointing) set(null);
+    },
+    shown: () => shown,
+    show: (next) => {
+      shown = next;
     },
   };
 }

@@ -1,4 +1,12 @@
-import { type KeyboardEvent, type MouseEvent, useId, useLayoutEffect, useRef, useState } from 'react';
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  type RefObject,
+  useId,
+  useLayoutEffect,
+  useRef,
+  useState,
+} from 'react';
 import { writeAddress } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import { cellAt } from '../../workbook/cells.ts';
@@ -25,6 +33,8 @@ export function CellEditor({
   draft,
   place,
   tagged,
+  caret,
+  isElsewhere,
   onType,
   onOffer,
   onGiveUp,
@@ -35,6 +45,10 @@ export function CellEditor({
   readonly place: EditorPlace;
   /** The cells that the formula reads so far. */
   readonly tagged: readonly TaggedCells[];
+  /** Where the caret was when this field was left for that of another sheet. */
+  readonly caret: RefObject<number | null>;
+  /** Another sheet than the cell's own stands before the person: the field lies over it as a strip. */
+  readonly isElsewhere: boolean;
   readonly onType: (typed: string) => void;
   readonly onOffer: (typed: string, onward: Onward, takesFocus: boolean) => void;
   readonly onGiveUp: () => void;
@@ -47,15 +61,27 @@ export function CellEditor({
   const choices = fittingChoices(question?.choices ?? [], typed, began);
   const chosen = active === null ? undefined : choices[active];
   const asks = question ? questionWords(sheet, address) : '';
-  const formula = useFormulaField({ session, sheet, draft, field, onType });
+  const formula = useFormulaField({
+    session,
+    sheet,
+    draft,
+    field,
+    onType,
+    startsAt: caret.current ?? typed.length,
+  });
   const { options } = formula;
   const preview = typed === began ? null : session.preview(sheet.id, address, typed);
 
   useLayoutEffect(() => {
     const input = field.current;
-    input?.focus({ preventScroll: true });
-    input?.setSelectionRange(input.value.length, input.value.length);
-  }, []);
+    if (!input) return;
+    const at = caret.current ?? input.value.length;
+    input.focus({ preventScroll: true });
+    input.setSelectionRange(at, at);
+    return () => {
+      caret.current = input.selectionEnd;
+    };
+  }, [caret]);
 
   function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {
     if (event.nativeEvent.isComposing) return;
@@ -85,12 +111,15 @@ export function CellEditor({
   // At the right edge of the sheet a formula grows to the left.
   const wanted = Math.min(roomForFormula, (typed.length + 4) * formulaCharacter);
   const shift = formula.isFormula ? Math.max(0, Math.min(place.left, wanted - place.room)) : 0;
-  const name = [labelOf(sheet, address), writeAddress(address)].filter(Boolean).join(', ');
+  const name = [labelOf(sheet, address), isElsewhere ? sheet.name : '', writeAddress(address)]
+    .filter(Boolean)
+    .join(', ');
   return (
     <div
       className="cell-editor"
       data-side={place.side}
       data-edge={place.edge}
+      data-elsewhere={isElsewhere ? '' : undefined}
       style={{
         left: place.left - shift,
         top: place.top,
@@ -98,6 +127,11 @@ export function CellEditor({
         maxWidth: place.room + shift,
       }}
     >
+      {isElsewhere ? (
+        <p className="cell-editor-place">
+          {sheet.name}, {writeAddress(address)}
+        </p>
+      ) : null}
       <input
         ref={field}
         className="cell-editor-field"
@@ -127,7 +161,10 @@ export function CellEditor({
         onKeyDown={onKeyDown}
         onBlur={(event) => {
           // The window lost the focus, not the field: the person comes back to it.
-          if (document.activeElement !== event.target) onOffer(typed, 'stay', false);
+          if (document.activeElement === event.target) return;
+          // A cell of another sheet is about to be picked.
+          if (formula.pointing.canPoint() && isInSheetList(event.relatedTarget)) return;
+          onOffer(typed, 'stay', false);
         }}
       />
       <div className="cell-editor-below" style={{ maxWidth: place.noteRoom }}>
@@ -178,11 +215,19 @@ export function CellEditor({
             : ''}
         </p>
         <p className="cell-editor-refusal" role="alert">
-          {refusal ?? ''}
+          {refusal === null ? '' : `${refusal} ${held}`}
         </p>
       </div>
     </div>
   );
+}
+
+/** What can be done about a refusal. */
+const held =
+  'Put it right, or press Enter once more to go on: it then waits in the cell, marked. Escape gives it up.';
+
+function isInSheetList(target: EventTarget | null): boolean {
+  return target instanceof Element && target.closest('[data-sheet]') !== null;
 }
 
 /** In pixels: what a formula should have at least, and one of its characters. */

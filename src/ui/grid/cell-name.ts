@@ -4,6 +4,7 @@ import { readCheck } from '../../workbook/check.ts';
 import { type Cell, isFormula } from '../../workbook/document.ts';
 import { labelOf } from '../../workbook/label.ts';
 import { type Shown, showValue } from '../../workbook/show.ts';
+import { waitingSentence } from '../waiting/waiting-entries.ts';
 import type { CellSight } from './cell-sight.ts';
 
 /** What a screen reader says of a cell: its value first, then what it is called, what it is for and where it stands. */
@@ -13,9 +14,11 @@ export function cellName(sight: CellSight): string {
   const isCovered = covering !== null && covering.cell !== cell;
   if (isCovered)
     return `empty, ${covering.cell.content} of ${writeAddress(covering.head)} goes across, ${place}`;
-  if (!cell) return `empty, ${place}`;
+  const waits = sight.waits ? waitingSentence(sight.waits) : '';
+  if (!cell) return [waits, `empty, ${place}`].filter(Boolean).join(' ');
   const label = cell.role === 'heading' || cell.role === 'text' ? '' : labelOf(sheet, address, values);
   return [
+    waits,
     spoken(sight, cell),
     label,
     roleWords[cell.role],

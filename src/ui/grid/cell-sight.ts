@@ -5,6 +5,7 @@ import type { Cell, Sheet } from '../../workbook/document.ts';
 import { shownValue } from '../../workbook/standing.ts';
 import type { Values } from '../../workbook/values.ts';
 import type { TaggedCells } from '../formula/tagged-cells.ts';
+import { type WaitingEntry, waitingAt } from '../waiting/waiting-entries.ts';
 import { type CellMarks, marksOf, rimOf, type SheetMarks, sameMarks } from './cell-marks.ts';
 import { type Covering, coveringOf, sameCovering } from './covering.ts';
 import { type RunOn, runOnAt } from './run-on.ts';
@@ -16,6 +17,8 @@ export interface SheetSight extends SheetMarks {
   readonly values: Values;
   /** Cells of this sheet that the formula being written reads. */
   readonly tagged: readonly TaggedCells[];
+  /** What was typed into cells of this sheet and was not taken. */
+  readonly waiting: readonly WaitingEntry[];
 }
 
 /** Everything that decides how one cell of the grid looks. */
@@ -34,6 +37,8 @@ export interface CellSight extends CellMarks {
   readonly runOn: RunOn | null;
   /** What goes across this cell by its author's wish, be it from the left or the cell itself. */
   readonly covering: Covering | null;
+  /** What was typed here and was not taken. */
+  readonly waits: WaitingEntry | null;
 }
 
 /** The number of a stretch of cells in the formula being written, and which of its sides run along this cell. */
@@ -47,7 +52,7 @@ export interface CellTag {
 const noTags: readonly CellTag[] = [];
 
 export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
-  const { sheet, values, tagged } = sight;
+  const { sheet, values, tagged, waiting } = sight;
   const cell = cellAt(sheet, address);
   const covering = coveringOf(sheet, address);
   return {
@@ -61,6 +66,7 @@ export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
     unitBelow: cell?.role === 'heading' && !covering ? unitBelow(sheet, address.row, address.column) : null,
     runOn: hasHeading(sheet, address.row) ? runOnAt(sheet, address.row, address.column) : null,
     covering,
+    waits: waiting.length === 0 ? null : waitingAt(waiting, sheet.id, address),
     tags: tagged.length === 0 ? noTags : tagsOf(address, tagged),
   };
 }
@@ -72,6 +78,7 @@ export function sameSight(one: CellSight, other: CellSight): boolean {
     one.value === other.value &&
     one.isInHeadingRow === other.isInHeadingRow &&
     one.unitBelow === other.unitBelow &&
+    one.waits === other.waits &&
     one.runOn?.words === other.runOn?.words &&
     one.runOn?.from === other.runOn?.from &&
     sameCovering(one.covering, other.covering) &&

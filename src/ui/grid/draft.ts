@@ -14,8 +14,20 @@ export interface Draft {
   readonly refusal: string | null;
 }
 
-/** Starts a draft: with what stands in the cell, or with the first character typed over it. */
-export function beginDraft(sheet: Sheet, address: CellAddress, typed: string | null): Draft {
+/** Starts a draft: with the first character typed over the cell, else with what waits in it or stands in it. */
+export function beginDraft(
+  sheet: Sheet,
+  address: CellAddress,
+  typed: string | null,
+  waits: Pick<Draft, 'typed' | 'refusal'> | null = null,
+): Draft {
   const began = textToEdit(cellAt(sheet, address));
-  return { sheetId: sheet.id, address, began, typed: typed ?? began, refusal: null };
+  const stands = waits ?? { typed: began, refusal: null };
+  return {
+    sheetId: sheet.id,
+    address,
+    began,
+    typed: typed ?? stands.typed,
+    refusal: typed === null ? stands.refusal : null,
+  };
 }

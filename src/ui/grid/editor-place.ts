@@ -40,6 +40,13 @@ export function placeOver(cell: Element, frame: Element): EditorPlace {
   };
 }
 
+/** Along the top of the frame, for a cell of a sheet that does not stand there. */
+export function stripPlace(frame: Element | null): EditorPlace {
+  const room = frame?.clientWidth ?? mostNoteRoom;
+  const noteRoom = Math.min(mostNoteRoom, room);
+  return { left: 0, top: 0, width: room, height: 34, room, edge: 'left', noteRoom, side: 'below' };
+}
+
 export function samePlace(one: EditorPlace, other: EditorPlace): boolean {
   const keys = ['left', 'top', 'width', 'height', 'room', 'edge', 'noteRoom', 'side'] as const;
   return keys.every((key) => one[key] === other[key]);

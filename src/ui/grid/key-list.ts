@@ -62,7 +62,7 @@ export const keyGroups: readonly KeyGroup[] = [
       { keys: ['Enter', 'Shift+Enter', 'F2', 'Shift+F2'], says: 'opens the cell', wish: 'edit' },
       {
         keys: ['Delete', 'Backspace', 'Shift+Delete', 'Shift+Backspace'],
-        says: 'empties what is selected',
+        says: 'empties what is selected, and gives up what waits there',
         wish: 'clear',
       },
       { keys: ['Ctrl+D'], says: 'fills down from the first row of the selection', wish: 'fill' },
@@ -100,7 +100,10 @@ export const keyGroups: readonly KeyGroup[] = [
   {
     name: 'While a cell is open',
     lines: [
-      { keys: ['Enter', 'Shift+Enter'], says: 'takes the entry and goes down or up' },
+      {
+        keys: ['Enter', 'Shift+Enter'],
+        says: 'takes the entry and goes down or up; pressed once more, leaves a refused one waiting',
+      },
       { keys: ['Tab', 'Shift+Tab'], says: 'takes the entry, or a completion, and goes right or left' },
       { keys: ['Escape'], says: 'closes the list of completions; then gives the entry up' },
       { keys: ['↑', '↓'], says: 'walk the choices or the completions' },
@@ -121,6 +124,10 @@ export const keyGroups: readonly KeyGroup[] = [
   {
     name: 'Anywhere',
     lines: [
+      {
+        keys: ['Alt+PageUp', 'Alt+PageDown'],
+        says: 'goes to the sheet before or after; a formula comes along',
+      },
       { keys: ['Ctrl+Z'], says: 'takes the last deed back' },
       { keys: ['Ctrl+Y', 'Ctrl+Shift+Z'], says: 'does it again' },
       { keys: ['Ctrl+F', 'Ctrl+H'], says: 'finds, and puts something else in its place' },

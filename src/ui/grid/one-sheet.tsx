@@ -3,12 +3,19 @@ import {
   type MouseEvent,
   type PointerEvent as PressEvent,
   type RefObject,
+  useEffect,
   useId,
   useMemo,
   useRef,
   useState,
 } from 'react';
-import { type CellAddress, type CellRange, isInRange, sameAddress } from '../../base/address.ts';
+import {
+  type CellAddress,
+  type CellRange,
+  isInRange,
+  sameAddress,
+  writeAddress,
+} from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { extentOf, sheetWithId } from '../../workbook/cells.ts';
@@ -16,6 +23,7 @@ import type { Sheet } from '../../workbook/document.ts';
 import { taggedCells } from '../formula/tagged-cells.ts';
 import { useWriting, useWritingDesk } from '../formula/writing-desk.ts';
 import { DeedMenu, type MenuPlace } from '../menu/deed-menu.tsx';
+import { useWaiting, waitingAt } from '../waiting/waiting-entries.ts';
 import { type AcrossDeed, acrossDeeds } from './across-deeds.ts';
 import type { Carried } from './carried.ts';
 import { CellEditor, type Onward } from './cell-editor.tsx';
@@ -25,6 +33,7 @@ import { charactersIn } from './column-pixels.ts';
 import { DeedSaid, type Said } from './deed-said.tsx';
 import { beginDraft, type Draft } from './draft.ts';
 import type { Drop } from './drop.ts';
+import { stripPlace } from './editor-place.ts';
 import { nextTo } from './filled-edge.ts';
 import { fittingWidths } from './fit-columns.ts';
 import { followPointer } from './follow-pointer.ts';
@@ -78,6 +87,7 @@ export function OneSheet({
   onDraft,
   carried,
   onCarry,
+  caret,
   isFirst,
   isAway,
   places,
@@ -87,6 +97,7 @@ export function OneSheet({
   readonly onDraft: (draft: Draft | null) => void;
   readonly carried: Carried | null;
   readonly onCarry: (carried: Carried | null) => void;
+  readonly caret: RefObject<number | null>;
   /** Set until a first sheet stands: the page opens without taking the focus from its top. */
   readonly isFirst: RefObject<boolean>;
   /** How far each sheet was scrolled when it was left. */
@@ -116,7 +127,11 @@ export function OneSheet({
     [state.workbook, writing],
   );
   const tagged = useMemo(() => allTagged.filter((one) => one.sheetId === sheet.id), [allTagged, sheet.id]);
-  const sight = { sheet, values: state.values, selected, marked, range, outlined, dropping, tagged };
+  const { waiting: allWaiting, entries } = useWaiting(state.workbook.id);
+  const waiting = useMemo(() => allWaiting.filter((one) => one.sheetId === sheet.id), [allWaiting, sheet.id]);
+  const written = draft ? sheetWithId(state.workbook, draft.sheetId) : undefined;
+  const isElsewhere = written !== undefined && written.id !== sheet.id;
+  const sight = { sheet, values: state.values, selected, marked, range, outlined, dropping, tagged, waiting };
   const { table, wantFocus, wantInView } = useSheetTable(host, sight, {
     helpId: id,
     isEditing: draft !== null || menu !== null,
@@ -162,7 +177,9 @@ export function OneSheet({
     },
     onPaste: (text) => deeds.paste(text, isPastingValues.current),
   });
-  const place = useEditorPlace(host, frame, draft?.address ?? null);
+  const place = useEditorPlace(host, frame, draft && !isElsewhere ? draft.address : null);
+
+  useEffect(() => desk.show({ sheet, address: selected }), [desk, sheet, selected]);
 
   function select({ here, head: corner }: Selection): void {
     onSelect(here, corner);
@@ -175,39 +192,52 @@ export function OneSheet({
       setComplaint(refused.ok ? '' : refused.fault);
       return;
     }
-    if (draft && !offer(draft.typed, 'stay', true)) {
-      backToField();
-      return;
-    }
+    if (draft) offer(draft.typed, 'stay', true);
     setComplaint('');
     table.current?.reveal(address);
-    onDraft(beginDraft(sheet, address, typed));
+    caret.current = null;
+    onDraft(beginDraft(sheet, address, typed, waitingAt(waiting, sheet.id, address)));
   }
 
-  /** Gives the draft to the workbook; false where it is refused, and then it stays as it is. */
+  /** Gives the draft to the workbook. One that is refused stays open the first time Enter is pressed; whoever goes on all
+   *  the same leaves it waiting in its cell. False where it waits. */
   function offer(typed: string, onward: Onward, takesFocus: boolean): boolean {
     if (!draft) return true;
-    if (typed !== draft.began) {
-      const outcome = session.run({ type: 'enter', sheet: sheet.id, address: draft.address, typed });
-      if (!outcome.ok) {
+    const { sheetId, address } = draft;
+    const outcome =
+      typed === draft.began ? null : session.run({ type: 'enter', sheet: sheetId, address, typed });
+    if (outcome && !outcome.ok) {
+      if (onward !== 'stay' && draft.refusal === null) {
         onDraft({ ...draft, typed, refusal: outcome.fault });
         return false;
       }
+      entries.keep({ workbook: state.workbook.id, sheetId, address, typed, refusal: outcome.fault });
+      setComplaint(
+        `${writeAddress(address)} waits: “${typed}” was not taken. ${outcome.fault} Press Enter on the cell to put it right, or Delete to give it up.`,
+      );
+    } else {
+      entries.forget(state.workbook.id, sheetId, address);
     }
     onDraft(null);
     if (takesFocus) wantFocus();
-    if (onward !== 'stay')
-      onSelect(pastHidden(sheet, draft.address, within(nextTo(draft.address, onward), { last: lastPlace })));
-    return true;
-  }
-
-  function backToField(): void {
-    frame.current?.querySelector<HTMLElement>('.cell-editor-field')?.focus();
+    // From another sheet the page leads back to the cell itself.
+    if (onward !== 'stay' && !isElsewhere)
+      onSelect(pastHidden(sheet, address, within(nextTo(address, onward), { last: lastPlace })));
+    return outcome?.ok ?? true;
   }
 
   function giveUp(): void {
+    if (draft) entries.forget(state.workbook.id, draft.sheetId, draft.address);
     wantFocus();
     onDraft(null);
+  }
+
+  /** What is selected is emptied, and what waits in it is given up. */
+  function clear(): void {
+    deeds.clear();
+    if (state.isReadOnly) return;
+    for (const { address } of waiting)
+      if (isInRange(address, range)) entries.forget(state.workbook.id, sheet.id, address);
   }
 
   function reachTo(to: CellAddress): void {
@@ -272,7 +302,7 @@ export function OneSheet({
         begin(selected, wish.typed);
         return true;
       case 'clear':
-        deeds.clear();
+        clear();
         return true;
       case 'fill':
         deeds.fillByKey(wish.direction);
@@ -362,18 +392,12 @@ export function OneSheet({
       point(address);
       return;
     }
-    if (draft && !offer(draft.typed, 'stay', true)) {
-      // The field keeps the focus, and what was typed.
-      event.preventDefault();
-      event.stopPropagation();
-      backToField();
-      return;
-    }
+    const isTaken = !draft || offer(draft.typed, 'stay', true);
     if (isWithin(target, '.fill-corner')) {
       keepFocus(event);
       return;
     }
-    setComplaint('');
+    if (isTaken) setComplaint('');
     if (line) pointer.pressLine(line, event);
     if (!address) return;
     wasHere.current = sameAddress(address, selected) && draft === null;
@@ -474,13 +498,15 @@ export function OneSheet({
         {taken?.range === range ? taken.says : selectionWords(range)}
       </p>
       <div ref={host} className="sheet-grid-table" />
-      {draft && place ? (
+      {draft && written && (place || isElsewhere) ? (
         <CellEditor
           key={`${draft.address.row},${draft.address.column}`}
           session={session}
-          sheet={sheet}
+          sheet={written}
           draft={draft}
-          place={place}
+          place={place ?? stripPlace(frame.current)}
+          caret={caret}
+          isElsewhere={isElsewhere}
           tagged={allTagged}
           onType={(typed) => onDraft({ ...draft, typed, refusal: null })}
           onOffer={(typed, onward, takesFocus) => offer(typed, onward, takesFocus)}

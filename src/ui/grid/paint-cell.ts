@@ -3,6 +3,7 @@ import type { TapeParts } from '../../trade/tape/write.ts';
 import { readCheck, type Verdict } from '../../workbook/check.ts';
 import { type Cell, isFormula } from '../../workbook/document.ts';
 import { type Shown, showValue } from '../../workbook/show.ts';
+import { waitingSentence } from '../waiting/waiting-entries.ts';
 import { mark, paintMarks } from './cell-marks.ts';
 import { cellName, mustBeFilled } from './cell-name.ts';
 import type { CellSight, CellTag } from './cell-sight.ts';
@@ -30,6 +31,7 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   mark(element, 'bold', bold ?? false);
   mark(element, 'wraps', wraps ?? false);
   mark(element, 'shade', shade ?? false);
+  mark(element, 'waits', sight.waits !== null);
   mark(element, 'runsOn', runsOn(sight.sheet, sight.address));
 
   const words = document.createElement('span');
@@ -38,9 +40,15 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   words.append(
     ...(verdict ? checkWords(verdict) : fills ? [small('sheet-cell-fill', 'fill')] : valueWords(shown)),
   );
+  if (sight.waits) words.append(small('sheet-cell-waits', `✎ ${sight.waits.typed}`));
   if (sight.unitBelow !== null) words.append(small('sheet-heading-unit', sight.unitBelow));
   if (covering) layAcross(words, covering);
-  const tip = hoverText(covering?.cell ?? cell, shown, verdict);
+  const tip = [
+    sight.waits ? waitingSentence(sight.waits) : '',
+    hoverText(covering?.cell ?? cell, shown, verdict),
+  ]
+    .filter(Boolean)
+    .join('\n');
   if (tip !== '') words.title = tip;
   const piece = document.createElement('span');
   piece.className = 'sheet-cell';

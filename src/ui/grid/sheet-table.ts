@@ -237,7 +237,7 @@ export function createSheetTable(
       widen();
       const hasNews = next.sheet !== before.sheet || next.values !== before.values;
       if (hasNews) heighten();
-      if (hasNews || next.tagged !== before.tagged) refresh(before.sheet);
+      if (hasNews || next.tagged !== before.tagged || next.waiting !== before.waiting) refresh(before.sheet);
       // A moved selection touches nothing else, so it is painted without the table's own, slower way.
       markAnew(host, before, next);
       if (next.range !== before.range || next.dropping !== before.dropping) markLines(host, next);

@@ -5,7 +5,7 @@ import type { Session } from '../../session/session.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import { formulaFunctions, offersAt } from '../formula/known-words.ts';
 import { createPointing, type Pointing } from '../formula/pointing.ts';
-import { useOnDesk } from '../formula/writing-desk.ts';
+import { useOnDesk, useWritingDesk } from '../formula/writing-desk.ts';
 import type { Draft } from './draft.ts';
 import { lastPlace } from './selection.ts';
 
@@ -37,19 +37,23 @@ export function useFormulaField({
   draft,
   field,
   onType,
+  startsAt,
 }: {
   readonly session: Session;
   readonly sheet: Sheet;
   readonly draft: Draft;
   readonly field: RefObject<HTMLInputElement | null>;
   readonly onType: (typed: string) => void;
+  /** Where the caret is at first. */
+  readonly startsAt: number;
 }): FormulaFieldHelp {
   const { typed, address } = draft;
-  const [caret, setCaret] = useState(typed.length);
+  const [caret, setCaret] = useState(startsAt);
   const [active, setActive] = useState<number | null>(null);
   /** For which text the list was sent away, and for which it was asked. */
   const [sentAway, setSentAway] = useState<string | null>(null);
   const [asked, setAsked] = useState<string | null>(null);
+  const desk = useWritingDesk();
   const latest = useRef(onType);
   latest.current = onType;
   const sign = /^\s*=/.exec(typed)?.[0].length ?? 0;
@@ -78,7 +82,7 @@ export function useFormulaField({
       setCaret(end);
       setActive(null);
     };
-    const made = createPointing({ read, replace: replaceIn }, { sheet, address }, lastPlace);
+    const made = createPointing({ read, replace: replaceIn }, { sheet, address }, lastPlace, desk.shown);
     return { pointing: made, replace: replaceIn };
   }, []);
   useOnDesk(isFormula ? { sheetId: sheet.id, address, text, field: 'cell', pointing } : null);

@@ -14,7 +14,7 @@ export interface KeptTable {
 /** Keeps a table on the page that shows what it is given, with the selected cell in view and the focus with it. */
 export function useSheetTable(
   host: RefObject<HTMLElement | null>,
-  { sheet, values, selected, marked, range, outlined, dropping, tagged }: SheetSight,
+  { sheet, values, selected, marked, range, outlined, dropping, tagged, waiting }: SheetSight,
   {
     helpId,
     isEditing,
@@ -39,8 +39,10 @@ export function useSheetTable(
     outlined,
     dropping,
     tagged,
+    waiting,
   });
   const focused = useRef(selected);
+  const begins = useRef(isEditing);
   const isFocusWanted = useRef(false);
   const wanted = useRef<CellAddress | null>(null);
 
@@ -58,7 +60,7 @@ export function useSheetTable(
 
   useEffect(() => {
     // Whoever came by a link stands in the cell now; whoever walks the list of sheets stays there.
-    if (!isFirst.current && !document.activeElement?.closest('nav, search'))
+    if (!isFirst.current && !begins.current && !document.activeElement?.closest('nav, search'))
       table.current?.focus(focused.current);
     isFirst.current = false;
   }, [isFirst]);
@@ -73,10 +75,10 @@ export function useSheetTable(
   }, [isAway, isEditing]);
 
   useLayoutEffect(() => {
-    table.current?.show({ sheet, values, selected, marked, range, outlined, dropping, tagged });
+    table.current?.show({ sheet, values, selected, marked, range, outlined, dropping, tagged, waiting });
     if (wanted.current) table.current?.reveal(wanted.current);
     wanted.current = null;
-  }, [sheet, values, selected, marked, range, outlined, dropping, tagged]);
+  }, [sheet, values, selected, marked, range, outlined, dropping, tagged, waiting]);
 
   useLayoutEffect(() => {
     const isMoved = !sameAddress(focused.current, selected);

@@ -5,6 +5,7 @@ import { isFormula, type Sheet, type Workbook } from '../../workbook/document.ts
 import type { Standing } from '../../workbook/standing.ts';
 import { InPlaceField } from '../in-place-field.tsx';
 import { DeedMenu, type MenuPlace } from '../menu/deed-menu.tsx';
+import { useWaiting } from '../waiting/waiting-entries.ts';
 import { deedOfKey, freeName, type SheetDeed, sheetDeeds } from './sheet-deeds.ts';
 import './sheet-list.css';
 
@@ -30,6 +31,7 @@ export function SheetList({
   /** The sheet is to go; false where it was refused. */
   readonly onRemove: (sheet: Sheet) => boolean;
 }) {
+  const { waiting } = useWaiting(workbook.id);
   const nav = useRef<HTMLElement>(null);
   const wanted = useRef<string | null>(null);
   const [renaming, setRenaming] = useState<string | null>(null);
@@ -156,6 +158,7 @@ export function SheetList({
                   <HowItStands
                     sheet={sheet}
                     standing={standings.get(sheet.id)}
+                    notTaken={waiting.filter((one) => one.sheetId === sheet.id).length}
                     onAttention={() => onAttention(sheet.id)}
                   />
                   {sheet.id === current ? (
@@ -218,14 +221,17 @@ function isTheShops(sheet: Sheet): boolean {
 function HowItStands({
   sheet,
   standing,
+  notTaken,
   onAttention,
 }: {
   readonly sheet: Sheet;
   readonly standing: Standing | undefined;
+  /** How many entries wait in its cells. */
+  readonly notTaken: number;
   readonly onAttention: () => void;
 }) {
-  if (!standing || !canStand(sheet)) return null;
-  const { kind, sign, words } = standingWords(standing);
+  if (!standing || (notTaken === 0 && !canStand(sheet))) return null;
+  const { kind, sign, words } = standingWords(standing, notTaken);
   const said = (
     <>
       <span aria-hidden="true">{sign}</span> {words}
@@ -251,8 +257,9 @@ function HowItStands({
   );
 }
 
-/** The worst comes first: what stops the work, what is still to fill, what is worth a look. */
-function standingWords({ stops, toFill, waits, looks }: Standing) {
+/** The worst comes first: what was typed and not taken, what stops the work, what is still to fill, what is worth a look. */
+function standingWords({ stops, toFill, waits, looks }: Standing, notTaken: number) {
+  if (notTaken > 0) return { kind: 'stop', sign: '✎', words: `${notTaken} not taken` };
   if (stops > 0) return { kind: 'stop', sign: '✕', words: counted(stops, 'stop') };
   if (toFill > 0) return { kind: 'fill', sign: '…', words: `${toFill} to fill` };
   if (waits > 0) return { kind: 'fill', sign: '…', words: 'waits' };

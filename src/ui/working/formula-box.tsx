@@ -4,7 +4,9 @@ import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { cellAt, sheetWithId } from '../../workbook/cells.ts';
 import { isFormula } from '../../workbook/document.ts';
+import { useWaiting, waitingAt } from '../waiting/waiting-entries.ts';
 import { FormulaReading } from './formula-reading.tsx';
+import { WaitingBox } from './waiting-box.tsx';
 import './formula.css';
 
 const loadEditor = () =>
@@ -17,21 +19,17 @@ export function FormulaBox({
   session,
   state,
   explanation: { sheetId, address },
-  draft,
-  onDraft,
 }: {
   readonly session: Session;
   readonly state: SessionState;
   readonly explanation: Explanation;
-  /** What was written here before and is not in the cell yet. */
-  readonly draft: string | null;
-  readonly onDraft: (draft: string | null) => void;
 }) {
   const id = useId();
-  const [isOpen, setOpen] = useState(draft !== null);
-  const [refusal, setRefusal] = useState<string | null>(null);
-  // A draft that waited here does not take the focus from whoever walks past in the sheet.
-  const [isAskedFor, setAskedFor] = useState(false);
+  const { waiting, entries } = useWaiting(state.workbook.id);
+  const waits = waitingAt(waiting, sheetId, address);
+  const draft = waits && /^\s*=/.test(waits.typed) ? waits.typed.replace(/^\s*=/, '') : null;
+  const refusal = draft === null ? null : (waits?.refusal ?? null);
+  const [isOpen, setOpen] = useState(false);
   const opener = useRef<HTMLButtonElement>(null);
   const wasOpen = useRef(isOpen);
   const sheet = sheetWithId(state.workbook, sheetId);
@@ -53,30 +51,37 @@ export function FormulaBox({
   }
 
   function close(): void {
-    onDraft(null);
-    setRefusal(null);
+    entries.forget(state.workbook.id, sheetId, address);
     setOpen(false);
+  }
+
+  function keep(text: string, why: string | null): void {
+    entries.keep({ workbook: state.workbook.id, sheetId, address, typed: `=${text}`, refusal: why });
   }
 
   function commit(text: string): void {
     const typed = text.trimStart().startsWith('=') ? text.trim() : `=${text.trim()}`;
     const outcome = session.run({ type: 'enter', sheet: sheetId, address, typed });
     if (outcome.ok) close();
-    else setRefusal(outcome.fault);
+    else keep(typed.slice(1), outcome.fault);
   }
 
   if (!isOpen || !sheet) {
     return (
       <>
+        {waits ? (
+          <WaitingBox
+            entry={waits}
+            {...(draft === null ? {} : { onWriteOn: () => setOpen(true) })}
+            onGiveUp={() => entries.forget(state.workbook.id, sheetId, address)}
+          />
+        ) : null}
         <button
           type="button"
           ref={opener}
           className={formula === null ? 'formula-offer' : 'formula-box formula-open'}
           aria-describedby={formula === null ? undefined : `${id}-what`}
-          onClick={() => {
-            setAskedFor(true);
-            setOpen(true);
-          }}
+          onClick={() => setOpen(true)}
           onFocus={loadEditor}
           onPointerEnter={loadEditor}
         >
@@ -98,7 +103,7 @@ export function FormulaBox({
       onBlur={(event) => {
         // No other element took the focus: the window lost it, or the page is being drawn anew.
         if (event.relatedTarget === null || event.currentTarget.contains(event.relatedTarget)) return;
-        if (draft === null && refusal === null) close();
+        if (draft === null) setOpen(false);
       }}
     >
       <Suspense
@@ -109,10 +114,10 @@ export function FormulaBox({
           sheet={sheet}
           address={address}
           text={draft ?? formula ?? ''}
-          takesFocus={isAskedFor}
+          takesFocus
           onChange={(text) => {
-            onDraft(text === (formula ?? '') ? null : text);
-            setRefusal(null);
+            if (text === (formula ?? '')) entries.forget(state.workbook.id, sheetId, address);
+            else keep(text, null);
           }}
           onCommit={commit}
           onGiveUp={close}
@@ -120,9 +125,6 @@ export function FormulaBox({
           isRefused={refusal !== null}
         />
       </Suspense>
-      {draft !== null && !isAskedFor ? (
-        <p className="working-detail">This was written here before, and is not in the cell yet.</p>
-      ) : null}
       <div id={`${id}-refusal`} role="alert">
         {refusal === null ? null : <p className="formula-refusal">{refusal}</p>}
       </div>

@@ -19,7 +19,7 @@ import { createPointing, type Pointing } from '../formula/pointing.ts';
 import { SignatureNote } from '../formula/signature-note.tsx';
 import { TagList } from '../formula/tag-list.tsx';
 import { taggedCells } from '../formula/tagged-cells.ts';
-import { useOnDesk } from '../formula/writing-desk.ts';
+import { useOnDesk, useWritingDesk, type WritingDesk } from '../formula/writing-desk.ts';
 import { lastPlace } from '../grid/selection.ts';
 import { formulaClasses } from './formula-classes.ts';
 import { completionSource } from './formula-help.ts';
@@ -73,8 +73,9 @@ export function FormulaEditor({
   const [attributes] = useState(() => new Compartment());
   const [help, setHelp] = useState<SignatureHelp | null>(null);
   const [written, setWritten] = useState(text);
+  const desk = useWritingDesk();
   // biome-ignore lint/correctness/useExhaustiveDependencies: made once; the sheet and the cell stay while one writes
-  const pointing = useMemo(() => pointingIn(view, sheet, address), []);
+  const pointing = useMemo(() => pointingIn(view, sheet, address, desk), []);
   useOnDesk({ sheetId: sheet.id, address, text: written, field: 'working', pointing });
   const tagged = useMemo(
     () => taggedCells(session.getState().workbook, sheet.id, written),
@@ -185,7 +186,12 @@ export function FormulaEditor({
 }
 
 /** Cells that are pressed or walked to go into the editor's text. */
-function pointingIn(view: RefObject<EditorView | null>, sheet: Sheet, address: CellAddress): Pointing {
+function pointingIn(
+  view: RefObject<EditorView | null>,
+  sheet: Sheet,
+  address: CellAddress,
+  desk: WritingDesk,
+): Pointing {
   return createPointing(
     {
       read: () => ({
@@ -203,6 +209,7 @@ function pointingIn(view: RefObject<EditorView | null>, sheet: Sheet, address: C
     },
     { sheet, address },
     lastPlace,
+    desk.shown,
   );
 }
 

@@ -35,7 +35,6 @@ export function WorkingPanel({
   readonly onGo: (sheetId: string, address: CellAddress) => void;
 }) {
   const panel = useRef<HTMLElement>(null);
-  const drafts = useRef(new Map<string, string>());
   const cellKey = explanation ? `${explanation.sheetId} ${writeAddress(explanation.address)}` : '';
   const sheet = explanation ? sheetWithId(state.workbook, explanation.sheetId) : undefined;
   const news = useNews(cellKey, explanation);
@@ -52,15 +51,7 @@ export function WorkingPanel({
       </p>
       {selection ? <SelectionFigures {...selection} /> : null}
       {explanation ? (
-        <Working
-          key={cellKey}
-          session={session}
-          state={state}
-          explanation={explanation}
-          onGo={onGo}
-          drafts={drafts.current}
-          cellKey={cellKey}
-        />
+        <Working key={cellKey} session={session} state={state} explanation={explanation} onGo={onGo} />
       ) : (
         <p className="working-quiet">Choose a cell to see how it is worked out.</p>
       )}
@@ -82,15 +73,11 @@ function Working({
   state,
   explanation,
   onGo,
-  drafts,
-  cellKey,
 }: {
   readonly session: Session;
   readonly state: SessionState;
   readonly explanation: Explanation;
   readonly onGo: (sheetId: string, address: CellAddress) => void;
-  readonly drafts: Map<string, string>;
-  readonly cellKey: string;
 }) {
   const { sheetId, address, label, role, question, note, value } = explanation;
   const sheet = sheetWithId(state.workbook, sheetId);
@@ -121,18 +108,7 @@ function Working({
         />
       ) : null}
       {note ? <p className="working-note">{note}</p> : null}
-      {role === 'heading' ? null : (
-        <FormulaBox
-          session={session}
-          state={state}
-          explanation={explanation}
-          draft={drafts.get(cellKey) ?? null}
-          onDraft={(draft) => {
-            if (draft === null) drafts.delete(cellKey);
-            else drafts.set(cellKey, draft);
-          }}
-        />
-      )}
+      {role === 'heading' ? null : <FormulaBox session={session} state={state} explanation={explanation} />}
       {explanation.sum ? (
         <p className="working-sum">
           <span className="working-sum-sign">= </span>
