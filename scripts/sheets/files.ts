@@ -1,16 +1,18 @@
 import { tradeFunctions } from '../../src/catalogue/list.ts';
 import { createCalculator } from '../../src/engine/create.ts';
 import { figureWorkbook } from '../../src/engine/figure-workbook.ts';
+import { writeLotTableFile } from '../../src/lots/file.ts';
 import type { Workbook } from '../../src/workbook/document.ts';
 import { writeWorkbookFile } from '../../src/workbook/file.ts';
 import { demoJob } from './demo.ts';
+import { larkspurLane } from './lots.ts';
 import { rectTrunkDemo } from './rect-trunk/demo.ts';
 import { rectTrunk } from './rect-trunk/template.ts';
 import { roundTrunk } from './round-trunk/template.ts';
 import { singleStorey } from './single-storey/template.ts';
 import { townHouse } from './town-house/template.ts';
 
-/** Every workbook file of `sheets/`, by its name, with the values figured, so that a page can show it at once. */
+/** Every file of `sheets/`, by its name; workbooks with the values figured, so that a page can show them at once. */
 export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
   const workbooks: readonly (readonly [string, Workbook])[] = [
     ['round-trunk.template.stretchout.json', roundTrunk],
@@ -25,5 +27,6 @@ export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
     const values = await figureWorkbook(workbook, createCalculator({ functions: tradeFunctions }));
     files.set(name, writeWorkbookFile({ workbook, values }));
   }
+  files.set('larkspur-lane.lots.stretchout.json', writeLotTableFile(larkspurLane));
   return files;
 }

@@ -5,9 +5,10 @@ import { figure } from './figure.ts';
 import { fold } from './fold.ts';
 import { harmless } from './harmless.ts';
 import { helpOn, overview } from './help.ts';
+import { lots } from './lots.ts';
 import { takeoff } from './takeoff.ts';
 
-const commands = [figure, check, takeoff, compare];
+const commands = [figure, check, takeoff, compare, lots];
 
 async function answerTo(words: readonly string[]): Promise<Answer> {
   const [first, ...rest] = words;

@@ -7,9 +7,20 @@ export interface ReadWords {
   readonly flags: { readonly [flag: string]: string };
 }
 
-/** Sorts the words after a command. Every flag takes a value and may stand once; the fault is a sentence. */
-export function readWords(words: readonly string[], allowed: readonly string[]): Outcome<ReadWords, string> {
-  const options = Object.fromEntries(allowed.map((flag) => [flag, { type: 'string' as const }]));
+/** Sorts the words after a command. Every flag takes a value, but for the switches, which are there or not; each may stand
+ *  once. The fault is a sentence. */
+export function readWords(
+  words: readonly string[],
+  valued: readonly string[],
+  switches: readonly string[] = [],
+): Outcome<ReadWords, string> {
+  const allowed = [...valued, ...switches];
+  const options = Object.fromEntries(
+    allowed.map((flag) => [
+      flag,
+      { type: switches.includes(flag) ? ('boolean' as const) : ('string' as const) },
+    ]),
+  );
   const { tokens } = parseArgs({
     args: [...words],
     options,
@@ -24,6 +35,12 @@ export function readWords(words: readonly string[], allowed: readonly string[]):
     if (token.kind !== 'option') continue;
     if (!allowed.includes(token.name)) return failed(unknownFlag(token.rawName, allowed));
     if (token.name in flags) return failed(`${token.rawName} stands twice. Give it once.`);
+    if (switches.includes(token.name)) {
+      if (token.value !== undefined)
+        return failed(`${token.rawName} takes no value. Leave off what stands after it.`);
+      flags[token.name] = '';
+      continue;
+    }
     if (
       token.value === undefined ||
       token.value === '' ||

@@ -1,8 +1,10 @@
-import type { CellAddress } from '../base/address.ts';
+import { type CellAddress, sameAddress } from '../base/address.ts';
+import type { Unit } from '../base/unit.ts';
 import { placeIn } from '../templates/place.ts';
 import { cellAt } from '../workbook/cells.ts';
 import type { Cell, HouseOption, Sheet, Workbook } from '../workbook/document.ts';
-import { labelOf, rowName } from '../workbook/label.ts';
+import { headingOver, labelOf, rowName } from '../workbook/label.ts';
+import { namedBlock } from '../workbook/order.ts';
 import { noValues } from '../workbook/values.ts';
 import { isSameName, typeName } from './lot-table.ts';
 
@@ -24,13 +26,22 @@ export function varyingGivens(type: Workbook): readonly VaryingGiven[] {
     const place = placeIn(type, written);
     const cell = place && cellAt(place.sheet, place.address);
     if (!place || cell?.role !== 'given') return [];
-    const words = rowName(place.sheet, place.address, noValues) || labelOf(place.sheet, place.address);
-    return [{ label: words || cell.question?.asks || written, place: written, ...place, cell }];
+    const label = ownLabel(place.sheet, place.address) || cell.question?.asks || written;
+    return [{ label, place: written, ...place, cell }];
   });
-  const longer = apart(found, ({ sheet, address, label }) => labelOf(sheet, address) || label);
+  const longer = apart(found, ({ sheet, address, label }) =>
+    [label, headingOver(sheet, address)].filter(Boolean).join(', '),
+  );
   const named = apart(longer, ({ label, place }) => `${label} (${place})`);
   varying.set(type, named);
   return named;
+}
+
+/** In a form the words beside a given say what it is. In a table of lines they name the line, and the heading is needed. */
+function ownLabel(sheet: Sheet, address: CellAddress): string {
+  const words = rowName(sheet, address, noValues);
+  const isLine = sheet.rows[address.row]?.some((cell) => cell?.content === words && cell.role === 'given');
+  return isLine || words === '' ? labelOf(sheet, address) : words;
 }
 
 /** The same givens; those that share a label get another one. */
@@ -50,6 +61,8 @@ const varying = new WeakMap<Workbook, readonly VaryingGiven[]>();
 export interface ResultColumn {
   readonly name: string;
   readonly cell: Pick<Cell, 'unit' | 'format'>;
+  /** Whether its sum over several houses means something. */
+  readonly adds: boolean;
 }
 
 /** The columns of a lot table. What several types call the same stands in one column. */
@@ -66,9 +79,9 @@ export function lotColumns(types: readonly Workbook[]): LotColumns {
   for (const type of types) {
     for (const { name } of type.house?.options ?? []) addName(options, name);
     for (const { label } of varyingGivens(type)) addName(givens, label);
-    for (const { name, cell } of resultsOf(type)) {
-      const isThere = results.some((one) => isSameResult(one, { name, cell }));
-      if (!isThere) results.push({ name, cell });
+    for (const { name, cell, adds } of resultsOf(type)) {
+      const isThere = results.some((one) => isSameResult(one, { name, cell, adds }));
+      if (!isThere) results.push({ name, cell, adds });
     }
   }
   return { options, givens, results };
@@ -83,15 +96,50 @@ export function isSameResult(one: ResultColumn, other: ResultColumn): boolean {
   return isSameName(one.name, other.name) && one.cell.unit === other.cell.unit;
 }
 
+/** Kinds of figures whose sum over houses means something. */
+const additive: ReadonlySet<Unit | undefined> = new Set<Unit | undefined>([
+  undefined,
+  'in',
+  'ft',
+  'sqft',
+  'gal',
+  'floz',
+  'lb',
+  'cfm',
+  'btuh',
+  'count',
+  'money',
+]);
+
+/** Hours have no unit of their own: they are plain numbers that the workbook names. */
+const hoursName = 'labor_hours';
+
 /** What a house type shows of each lot; a place that holds no cell any more is shown as nothing. */
 export function resultsOf(type: Workbook): readonly (ResultColumn & { readonly place: string })[] {
-  return (type.house?.results ?? []).map(({ name, place: written }) => {
+  const known = shown.get(type);
+  if (known) return known;
+  const hours = namedBlock(type, hoursName);
+  const found = (type.house?.results ?? []).map(({ name, place: written }) => {
     const place = placeIn(type, written);
     const cell = place && cellAt(place.sheet, place.address);
     const { unit, format } = cell ?? {};
-    return { name, place: written, cell: { ...(unit ? { unit } : {}), ...(format ? { format } : {}) } };
+    const isHours =
+      hours?.sheet === place?.sheet.id &&
+      place !== null &&
+      sameAddress(hours?.range.from ?? noPlace, place.address);
+    return {
+      name,
+      place: written,
+      cell: { ...(unit ? { unit } : {}), ...(format ? { format } : {}) },
+      adds: additive.has(unit) || isHours,
+    };
   });
+  shown.set(type, found);
+  return found;
 }
+
+const shown = new WeakMap<Workbook, readonly (ResultColumn & { readonly place: string })[]>();
+const noPlace = { row: -1, column: -1 };
 
 export function optionNamed(type: Workbook, name: string): HouseOption | undefined {
   return type.house?.options.find((option) => isSameName(option.name, name));

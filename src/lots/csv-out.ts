@@ -46,7 +46,7 @@ function asFile(rows: readonly (readonly string[])[]): string {
 /** `Wrap, sq ft` */
 function headOf({ name, cell }: ResultColumn): string {
   const label = cell.unit && cell.unit !== 'percent' ? units[cell.unit].label : '';
-  return label === '' ? name : `${name}, ${label}`;
+  return label === '' || name.endsWith(label) ? name : `${name}, ${label}`;
 }
 
 /** In a form that reads back to the very same value. */

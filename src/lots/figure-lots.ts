@@ -59,38 +59,19 @@ export async function figureLots(
   { calculator, onLot, stop, only = table.rows.map((_, at) => at) }: FigureLotsParts,
 ): Promise<readonly (LotOutcome | null)[]> {
   const outcomes = table.rows.map((): LotOutcome | null => null);
-  const figurers = new Map<Workbook, LotFigurer>();
-  const countOf = new Map<Workbook, number>();
-  const lastOf = new Map(
-    only.flatMap((at) => {
-      const type = typeOf(table, at);
-      return type ? [[type, at] as const] : [];
-    }),
-  );
+  const figurers = new Map<Workbook, TypeFigurer>();
+  const lastOf = new Map(only.map((at) => [typeOf(table, at), at]));
   try {
     for (const at of only) {
       if (stop?.()) break;
       const lot = table.rows[at];
       if (!lot) continue;
       const type = typeOf(table, at);
-      const filled = type ? lotWorkbook(type, lot) : null;
-      let outcome: LotOutcome;
-      if (!type || !filled?.ok) {
-        const faults = filled && !filled.ok ? filled.fault : [{ code: 'type_gone', type: lot.type } as const];
-        outcome = { type: 'refused', faults };
-      } else {
-        const figurer = figurers.get(type) ?? lotFigurer(type, calculator());
-        figurers.set(type, figurer);
-        const values = await figurer.figure(lot);
-        const count = (countOf.get(type) ?? 0) + 1;
-        countOf.set(type, count);
-        const isProved = count % everyNth === 0 || lastOf.get(type) === at;
-        const other = isProved ? await disagreement(filled.value, values, calculator()) : null;
-        outcome =
-          other === null
-            ? { type: 'figured', figures: figuresOf(type, { workbook: filled.value, values }) }
-            : { type: 'disagrees', place: other };
-      }
+      const figurer = type && (figurers.get(type) ?? typeFigurer(type, calculator));
+      if (type && figurer) figurers.set(type, figurer);
+      const outcome: LotOutcome = figurer
+        ? await figurer.figure(lot, lastOf.get(type) === at)
+        : { type: 'refused', faults: [{ code: 'type_gone', type: lot.type }] };
       outcomes[at] = outcome;
       await onLot?.(at, outcome);
     }
@@ -105,22 +86,43 @@ function typeOf(table: LotTable, at: number): Workbook | undefined {
   return lot && typeNamed(table, lot.type);
 }
 
-interface LotFigurer {
-  figure(lot: Lot): Promise<Values>;
+/** Figures the lots of one house type, one after another. */
+interface TypeFigurer {
+  figure(lot: Lot, isLast: boolean): Promise<LotOutcome>;
   close(): Promise<void>;
 }
 
-function lotFigurer(type: Workbook, calculator: Calculator): LotFigurer {
+function typeFigurer(type: Workbook, makeCalculator: () => Calculator): TypeFigurer {
+  const calculator = makeCalculator();
+  const twins = new Map<string, LotOutcome>();
   let values: Values | null = null;
   let filled: Givens = {};
+  let count = 0;
+
+  async function valuesWith(givens: Givens): Promise<Values> {
+    values ??= withValues(noValues, await calculator.open(bookOf(type)));
+    const edits = editsBetween(type, filled, givens);
+    filled = givens;
+    if (edits.length > 0) values = withValues(values, await calculator.apply(edits));
+    return values;
+  }
+
   return {
-    figure: async (lot) => {
-      values ??= withValues(noValues, await calculator.open(bookOf(type)));
-      const next = lotGivens(type, lot);
-      const edits = editsBetween(type, filled, next);
-      filled = next;
-      if (edits.length > 0) values = withValues(values, await calculator.apply(edits));
-      return values;
+    figure: async (lot, isLast) => {
+      const workbook = lotWorkbook(type, lot);
+      if (!workbook.ok) return { type: 'refused', faults: workbook.fault };
+      count += 1;
+      const isProved = isLast || count % everyNth === 0;
+      const givens = lotGivens(type, lot);
+      const key = JSON.stringify(Object.entries(givens).sort());
+      const twin = isProved ? undefined : twins.get(key);
+      if (twin) return twin;
+      const kept = { workbook: workbook.value, values: await valuesWith(givens) };
+      const other = isProved ? await disagreement(kept, makeCalculator()) : null;
+      if (other !== null) return { type: 'disagrees', place: other };
+      const outcome: LotOutcome = { type: 'figured', figures: figuresOf(type, kept) };
+      twins.set(key, outcome);
+      return outcome;
     },
     close: () => calculator.close(),
   };
@@ -140,8 +142,7 @@ function editsBetween(type: Workbook, before: Givens, after: Givens): readonly C
 
 /** The first cell that comes to something else when the same workbook is figured from nothing; null where none does. */
 async function disagreement(
-  workbook: Workbook,
-  values: Values,
+  { workbook, values }: KeptWorkbook,
   calculator: Calculator,
 ): Promise<string | null> {
   const fresh = await figureWorkbook(workbook, calculator);

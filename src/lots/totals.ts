@@ -1,4 +1,3 @@
-import type { Unit } from '../base/unit.ts';
 import { isFault } from '../base/value.ts';
 import { isSameResult, lotColumns, type ResultColumn, resultsOf } from './columns.ts';
 import type { LotOutcome } from './figure-lots.ts';
@@ -29,21 +28,6 @@ export interface LotTotal {
   readonly leftOut: readonly LotLeftOut[];
 }
 
-/** Kinds of figures whose sum over houses means something. */
-const additive: ReadonlySet<Unit | undefined> = new Set<Unit | undefined>([
-  undefined,
-  'in',
-  'ft',
-  'sqft',
-  'gal',
-  'floz',
-  'lb',
-  'cfm',
-  'btuh',
-  'count',
-  'money',
-]);
-
 export function lotTotals(table: LotTable, outcomes: readonly (LotOutcome | null)[]): readonly LotTotal[] {
   return lotColumns(table.types).results.map((column) => totalOf(table, outcomes, column));
 }
@@ -57,15 +41,30 @@ function totalOf(table: LotTable, outcomes: readonly (LotOutcome | null)[], colu
     else leftOut.push({ lot: lot.name, why: found });
   }
   const [least = null] = inOrder(numbers);
-  const isAdded = numbers.length > 0 && additive.has(column.cell.unit);
+  const isAdded = numbers.length > 0 && column.adds;
   return {
     column,
     sum: isAdded ? sumOf(numbers) : null,
     least,
     most: inOrder(numbers).at(-1) ?? null,
     counted: numbers.length,
-    leftOut,
+    // A column of words has no total that anything could be missing from.
+    leftOut: numbers.length === 0 ? leftOut.filter(({ why }) => why.code !== 'not_a_number') : leftOut,
   };
+}
+
+/** Lots that are left out for the same reason, together. */
+export function leftOutTogether(
+  leftOut: readonly LotLeftOut[],
+): readonly { readonly lots: readonly string[]; readonly why: LeftOut }[] {
+  const groups = new Map<string, { lots: string[]; why: LeftOut }>();
+  for (const { lot, why } of leftOut) {
+    const key = JSON.stringify(why);
+    const group = groups.get(key) ?? { lots: [], why };
+    groups.set(key, group);
+    group.lots.push(lot);
+  }
+  return [...groups.values()];
 }
 
 /** Added up from the least on, so that the order of the lots makes no difference, not even in the last digit. */

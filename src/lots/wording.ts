@@ -98,6 +98,12 @@ export function wordLeftOut(why: LeftOut): string {
   }
 }
 
+/** `Lot 1, Lot 2 and 9 more` */
+export function lotsInWords(lots: readonly string[], most = 6): string {
+  const more = lots.length - most;
+  return more > 1 ? `${lots.slice(0, most).join(', ')} and ${more} more` : lots.join(', ');
+}
+
 /** Said loudly wherever figures of the lots are shown. */
 export function wordDisagreement(lot: string, place: string): string {
   return `${lot} is not to be trusted: figured from scratch, ${place} came to something else than before. This is a mistake in this program. Nothing of this lot is counted; open it as a job, and please tell whoever looks after the program.`;

@@ -36,8 +36,20 @@ function onRound(branch: DuctSection, trunk: Inches): Inches {
 /** Enough for twelve digits on any tap narrower than its trunk, and for eight on one as wide. */
 const slices = 4096;
 
-/** Length of the curve in which a round branch meets a round trunk at a right angle, axes crossing. */
+const known = new Map<string, Inches>();
+const mostKnown = 4096;
+
+/** Length of the curve in which a round branch meets a round trunk at a right angle, axes crossing. Shops use few sizes,
+ *  and many lots use the same, so that each pair is worked out once. */
 export function saddleLength(branch: Inches, trunk: Inches): Inches {
+  const sizes = `${branch} ${trunk}`;
+  const length = known.get(sizes) ?? sliced(branch, trunk);
+  if (known.size >= mostKnown) known.clear();
+  known.set(sizes, length);
+  return length;
+}
+
+function sliced(branch: Inches, trunk: Inches): Inches {
   const small = branch / 2;
   const large = trunk / 2;
   const slice = Math.PI / 2 / slices;
