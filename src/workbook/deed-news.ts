@@ -4,16 +4,33 @@ import { isHidden } from './command/sight.ts';
 import type { SortCommand } from './command/sort.ts';
 import type { Change, Difference } from './difference.ts';
 import { isFormula, type Sheet, type Workbook } from './document.ts';
+import { followersOf } from './followers.ts';
 import { rowReaders } from './row-readers.ts';
 
 /** What the person has to know about a sort that has been done, in sentences. The workbook is as it was before. */
 export function sortNews(workbook: Workbook, { sheet: id, range, order }: SortCommand): string {
   const sheet = sheetWithId(workbook, id);
-  const readers = sheet ? rowReaders(workbook, sheet, range).map(({ name }) => name) : [];
-  const sorted = `${order.length} rows sorted.`;
-  if (readers.length === 0) return sorted;
+  if (!sheet) return '';
+  const followers = followersOf(workbook, sheet, range);
+  const along = followers.map((one) => sheetWithId(workbook, one.sheet)?.name ?? '');
+  const others = rowReaders(workbook, sheet, range).flatMap(({ name }) =>
+    along.includes(name) ? [] : [name],
+  );
+  return [
+    `${order.length} rows sorted.`,
+    along.length === 0
+      ? ''
+      : `The same lines of ${listed(along)} went along, since they follow these line by line.`,
+    staying(others),
+  ]
+    .filter(Boolean)
+    .join(' ');
+}
+
+function staying(readers: readonly string[]): string {
+  if (readers.length === 0) return '';
   const [reads, their] = readers.length === 1 ? ['reads', 'its'] : ['read', 'their'];
-  return `${sorted} ${listed(readers)} ${reads} them line by line: ${their} rows stay where they are, and each goes on reading the row that it read.`;
+  return `${listed(readers)} ${reads} some of them: ${their} rows stay where they are, and each goes on reading the row that it read.`;
 }
 
 /** What the person might not see of cells that were written over others: those that are hidden, and formulas that are gone.

@@ -40,6 +40,8 @@ export function wordCommandFault(fault: CommandFault): string {
       return wordRefusals(fault.refused);
     case 'rows_torn':
       return `The rows stay as they are: ${fault.reader} takes in ${fault.reads}, only some of these rows, and they would no longer lie together. Let it take in all of the rows or one of them, then sort.`;
+    case 'lines_torn':
+      return `All stays as it is: ${fault.reader} finds a line in ${fault.one} and takes the same line of ${fault.other}, and the two would no longer go together. Let it look in two columns of one sheet, then do it again.`;
     case 'sheet_is_full':
       return `The sheet has room for ${fault.most.toLocaleString('en-US')} ${fault.axis}s, and no more fit. Put fewer in, or begin another sheet.`;
     case 'sheet_name_taken':

@@ -22,7 +22,7 @@ test('a sort says how many rows it sorted and what reads them, and can be taken 
   await cell('B2').click();
   await keys('Shift+F10');
   await page.getByRole('menuitem', { name: 'Sort rows 2 to 3 by Diameter, rising' }).press('Enter');
-  await expect.poll(() => said.textContent()).toContain('2 rows sorted. Wrap reads them line by line');
+  await expect.poll(() => said.textContent()).toContain('2 rows sorted. The same lines of Wrap went along');
   expect(await words('A2')).toBe('S2 trunk');
   await expectAccessible(page, '.sheet-grid');
   await said.getByRole('button', { name: /^Take back sorting Pieces!A2/ }).click();

@@ -44,15 +44,25 @@ describe('a sort says', () => {
     expect(sortNews(workbookOf(pieces), sort)).toBe('2 rows sorted.');
     expect(sortNews(workbookOf(pieces, inAll), sort)).toBe('2 rows sorted.');
     expect(sortNews(workbookOf(pieces, byLine, inAll), sort)).toBe(
-      '2 rows sorted. Wrap reads them line by line: its rows stay where they are, and each goes on reading the row that it read.',
+      '2 rows sorted. The same lines of Wrap went along, since they follow these line by line.',
+    );
+    const turned = sheetOf('list', 'List', [[formula('Pieces!B3')], [formula('Pieces!B2')]]);
+    expect(sortNews(workbookOf(pieces, turned), sort)).toBe(
+      '2 rows sorted. List reads some of them: its rows stay where they are, and each goes on reading the row that it read.',
     );
   });
 
-  test('what is so: the other rows stay, and each reads the row that it read', () => {
-    const byLine = sheetOf('wrap', 'Wrap', [[], [formula('Pieces!B2')], [formula('Pieces!B3')]]);
-    const workbook = workbookOf(pieces, byLine);
+  test('what is so: lines that follow go along, others stay and read the row that they read', () => {
+    const byLine = sheetOf('wrap', 'Wrap', [
+      [],
+      [formula('Pieces!B2'), words('x')],
+      [formula('Pieces!B3'), words('y')],
+    ]);
+    const turned = sheetOf('list', 'List', [[formula('Pieces!B3')], [formula('Pieces!B2')]]);
+    const workbook = workbookOf(pieces, byLine, turned);
     const after = applyDifference(workbook, differenceOf(workbook, sort));
-    expect(after.sheets[1]?.rows[1]?.[0]?.content).toEqual({ formula: 'Pieces!B3' });
+    expect(after.sheets[1]?.rows[1]).toEqual([formula('Pieces!B2'), words('y')]);
+    expect(after.sheets[2]?.rows[0]).toEqual([formula('Pieces!B2')]);
     expect(after.sheets[0]?.rows[2]?.[1]).toEqual(number(3));
   });
 });

@@ -2,13 +2,16 @@ import { type CellRange, isInRange, writeAddress } from '../../base/address.ts';
 import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { afterRowOrder, type RowOrder, rangeAfterOrder } from '../../formula/order.ts';
 import { cellAt, cellsOf, sheetWithId } from '../cells.ts';
-import type { Change, Difference } from '../difference.ts';
+import { applyDifference, type Change, type Difference } from '../difference.ts';
 import { type Cell, isFormula, type Sheet, type Workbook } from '../document.ts';
+import { followersOf } from '../followers.ts';
 import { isSameSheet, keptPlacesAfter } from '../kept-places.ts';
+import { type TornPair, tornPair } from '../paired-ranges.ts';
 import { addressesIn } from './move.ts';
 import { changeOf } from './write.ts';
 
-/** The rows of a block put in another order: whatever points to one of them, names too, follows it. */
+/** The rows of a block put in another order: whatever points to one of them, names too, follows it. Tables of other sheets
+ *  that follow it line by line are put in the same order. */
 export interface SortCommand {
   readonly type: 'sort_rows';
   readonly sheet: string;
@@ -20,11 +23,33 @@ export interface SortCommand {
 export type SortFault =
   | { readonly code: 'no_such_sheet' }
   /** Something reads or names only some of the rows, which would no longer lie together. */
-  | { readonly code: 'rows_torn'; readonly reader: string; readonly reads: string };
+  | { readonly code: 'rows_torn'; readonly reader: string; readonly reads: string }
+  /** Something finds a line by its place beside lines that stay. */
+  | ({ readonly code: 'lines_torn' } & TornPair);
 
 export function sortRows(
   workbook: Workbook,
   { sheet: id, range, order }: SortCommand,
+): Outcome<Difference, SortFault> {
+  const sheet = sheetWithId(workbook, id);
+  if (!sheet) return failed({ code: 'no_such_sheet' });
+  const blocks = [{ sheet: id, range }, ...followersOf(workbook, sheet, range)];
+  const torn = tornPair(workbook, blocks);
+  if (torn) return failed({ code: 'lines_torn', ...torn });
+  const changes: Change[] = [];
+  let sofar = workbook;
+  for (const block of blocks) {
+    const sorted = sortBlock(sofar, { ...block, order });
+    if (!sorted.ok) return sorted;
+    changes.push(...sorted.value);
+    sofar = applyDifference(sofar, sorted.value);
+  }
+  return done(changes);
+}
+
+function sortBlock(
+  workbook: Workbook,
+  { sheet: id, range, order }: Omit<SortCommand, 'type'>,
 ): Outcome<Difference, SortFault> {
   const sheet = sheetWithId(workbook, id);
   if (!sheet) return failed({ code: 'no_such_sheet' });
