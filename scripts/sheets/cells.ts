@@ -7,6 +7,11 @@ export function heading(content: string): Cell {
   return { content, role: 'heading' };
 }
 
+/** Over a column of figures whose first line has none. */
+export function figureHeading(content: string): Cell {
+  return { content, role: 'heading', style: { align: 'right' } };
+}
+
 export function words(content: string, more: More = {}): Cell {
   return { content, role: 'text', ...more };
 }

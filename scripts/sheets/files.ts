@@ -6,6 +6,8 @@ import type { Workbook } from '../../src/workbook/document.ts';
 import { writeWorkbookFile } from '../../src/workbook/file.ts';
 import { demoJob } from './demo.ts';
 import { larkspurLane } from './lots.ts';
+import { offerJob } from './offer/demo.ts';
+import { priceAndOffer } from './offer/template.ts';
 import { rectTrunkDemo } from './rect-trunk/demo.ts';
 import { rectTrunk } from './rect-trunk/template.ts';
 import { roundTrunk } from './round-trunk/template.ts';
@@ -20,6 +22,8 @@ export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
     ['rect-trunk.job.stretchout.json', rectTrunkDemo()],
     ['single-storey.template.stretchout.json', singleStorey],
     ['town-house.template.stretchout.json', townHouse],
+    ['price-and-offer.template.stretchout.json', priceAndOffer],
+    ['price-and-offer.job.stretchout.json', offerJob()],
     ['demo.job.stretchout.json', demoJob()],
   ];
   const files = new Map<string, string>();

@@ -41,7 +41,7 @@ export function airForm(plan: Plan): Form {
     id: 'air',
     name: 'Air',
     says: 'Say what the blower gives and what takes it away before the duct; read here the friction rate that is left to size by.',
-    widths: [26, ...plan.systems.map(() => 14), 37],
+    widths: [24, ...plan.systems.map(() => 13), plan.systems.length > 1 ? 30 : 34],
     lines: [
       line(heading('Air'), ...plan.systems.map((one) => heading(one.name)), heading('Where to find it')),
       ...lines.map((one): Line => {

@@ -1,4 +1,4 @@
-import { check, count, dollars, figured, heading, onBelow, words } from '../cells.ts';
+import { check, count, dollars, figured, figureHeading, heading, onBelow, words } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
 import { firstOf } from '../sentences.ts';
 import { blanks, branches, flexCount, gauges, rooms, seals, trunk, unlessBlank } from './plan.ts';
@@ -8,12 +8,8 @@ import { saysStop } from './stops.ts';
 const things = [
   ['"Reducer"', seals.from('steps', seals.last + 1), '"one at each step of the trunk"'],
   ['"End cap"', seals.from('caps', seals.last + 1), '"one at each end of the trunk"'],
-  [
-    '"Boot with register"',
-    branches.from('branches', branches.last + 1),
-    '"one at each branch, of the size of its flex"',
-  ],
-  ['job_wrap', 'wrap_rolls', '"rolls of the length on Allowances"'],
+  ['"Boot with register"', branches.from('branches', branches.last + 1), '"one at each branch"'],
+  ['job_wrap', 'wrap_rolls', '"rolls, as on Allowances"'],
   ['"Joint tape"', 'joint_tape_rolls', '"rolls of "&tape_roll&" ft"'],
   ['"Mastic"', 'mastic_pails', '"pails of "&mastic_pail&" gal"'],
   ['"Facing tape"', 'facing_tape_rolls', '"rolls of "&facing_roll&" ft"'],
@@ -65,9 +61,9 @@ export const orderForm: Form = form({
   id: 'order',
   name: 'Order',
   says: 'What the house takes, in the units that the counter sells; nothing is to be filled in here.',
-  widths: [20, 14, 26, 9, 10, 2, 8],
+  widths: [18, 13, 22, 9, 10, 2, 8],
   lines: [
-    line(...['To order', 'How many', 'Of what', 'Each', 'Cost'].map(heading)),
+    line(...['To order', 'How many', 'Of what'].map(heading), figureHeading('Each'), figureHeading('Cost')),
     line(words('The whole house'), check(isWhole()), words('do not order while this says stop')),
     ...things.map(([name, quantity, of], index) => item(firstItem + index, name, quantity, of)),
     ...Array.from({ length: flexCount }, (_, index) => flexItem(firstFlex + index, index)),
@@ -77,7 +73,7 @@ export const orderForm: Form = form({
         firstMetal + index,
         `IF(${gauges.from('gauge', row)}="","",${gauges.from('item', row)})`,
         `IF(${gauges.from('gauge', row)}="","",${gauges.from('sheets', row)})`,
-        '"sheets "&sheet_width&" × "&sheet_length&" in, each section on its own"',
+        '"sheets "&sheet_width&" × "&sheet_length&" in"',
       ),
     ),
   ],
@@ -113,7 +109,7 @@ function flexItem(row: number, index: number): Line {
     row,
     unlessBlank(size, `"Flex "&${size}&" in, R-"&flex_r`),
     unlessBlank(size, `ROUNDUP(${whole}*(1+flex_waste)/flex_bag,0)`),
-    '"bags of "&flex_bag&" ft; remainders are joined with a sleeve"',
+    '"bags of "&flex_bag&" ft, joined"',
   );
   return line(...cells, null, figured(flexSize(row, index), { ...count, unit: 'in' }));
 }

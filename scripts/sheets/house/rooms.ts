@@ -20,7 +20,7 @@ export function roomsForm(plan: Plan): Form {
     id: 'rooms',
     name: 'Rooms',
     says: 'Fill in a line for each room: its load, or the air it gets, how long its branches are, and which section they leave.',
-    widths: [17, 11, 9, 8, 8, 9, 6, 20, 9, 9, 9, 12, 11, 12],
+    widths: [16, 10, 8, 8, 7, 8, 5, 18, 9, 9, 9, 12, 11, 12],
     lines: [
       rooms.line({
         room: heading('Room'),

@@ -31,6 +31,11 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
     says: 'A whole house with a system below and one above, each with its own trunk: sizes, blanks, wrap, order and price.',
     load: () => import('../../../sheets/town-house.template.stretchout.json?raw'),
   },
+  {
+    name: 'Price and offer',
+    says: 'From things and hours to a price with overhead, margin and tax, for two choices side by side, and a page for the customer.',
+    load: () => import('../../../sheets/price-and-offer.template.stretchout.json?raw'),
+  },
 ];
 
 /** A new job with the template's own numbers in it. The id is given anew when it goes onto the shelf. */

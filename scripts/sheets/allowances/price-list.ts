@@ -1,7 +1,7 @@
-import { thisShop as invented } from '../allowances/lines.ts';
-import type { AllowanceTable } from '../allowances/sheet.ts';
 import { check, dollars, given, heading } from '../cells.ts';
 import { type Line, line } from '../form.ts';
+import { thisShop as invented } from './lines.ts';
+import type { AllowanceTable } from './sheet.ts';
 
 /** What things cost in this invented shop. */
 const prices: readonly (readonly [name: string, price: number])[] = [
@@ -39,14 +39,15 @@ const prices: readonly (readonly [name: string, price: number])[] = [
 const spare = 6;
 
 /** The table of prices, whose heading stands in `first`. */
-export function priceTable(first: number): AllowanceTable {
+export function priceList(first: number): AllowanceTable {
   const count = prices.length + spare;
   return {
     lines: [
-      line(...['Thing', 'Price', 'Where it comes from', 'Check'].map(heading)),
+      line(...['Thing to order', 'Price', 'Where it comes from', 'Check'].map(heading)),
       ...Array.from({ length: count }, (_, index) => priceLine(first + index + 1, prices[index])),
     ],
     blocks: {
+      prices: `A${first}:B${first + count}`,
       price_names: `A${first + 1}:A${first + count}`,
       price_each: `B${first + 1}:B${first + count}`,
     },

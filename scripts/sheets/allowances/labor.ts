@@ -1,7 +1,7 @@
-import { thisShop } from '../allowances/lines.ts';
-import type { AllowanceTable } from '../allowances/sheet.ts';
 import { check, given, heading, onBelow, words } from '../cells.ts';
 import { line } from '../form.ts';
+import { thisShop } from './lines.ts';
+import type { AllowanceTable } from './sheet.ts';
 
 /** What each kind of work takes, in this invented shop. */
 const laborUnits = [
@@ -37,6 +37,10 @@ export function laborTable(first: number): AllowanceTable {
         ),
       ),
     ],
-    blocks: { labor: `A${first}:B${first + laborUnits.length}` },
+    blocks: {
+      labor: `A${first}:B${first + laborUnits.length}`,
+      labor_names: `A${first}:A${first + laborUnits.length}`,
+      labor_units: `E${first}:E${first + laborUnits.length}`,
+    },
   };
 }
