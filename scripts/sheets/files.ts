@@ -10,6 +10,8 @@ import { offerJob } from './offer/demo.ts';
 import { priceAndOffer } from './offer/template.ts';
 import { rectTrunkDemo } from './rect-trunk/demo.ts';
 import { rectTrunk } from './rect-trunk/template.ts';
+import { returnPlenumDemo } from './return-plenum/demo.ts';
+import { returnPlenum } from './return-plenum/template.ts';
 import { roundTrunk } from './round-trunk/template.ts';
 import { singleStorey } from './single-storey/template.ts';
 import { townHouse } from './town-house/template.ts';
@@ -18,6 +20,8 @@ import { townHouse } from './town-house/template.ts';
 export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
   const workbooks: readonly (readonly [string, Workbook])[] = [
     ['round-trunk.template.stretchout.json', roundTrunk],
+    ['return-plenum.template.stretchout.json', returnPlenum],
+    ['return-plenum.job.stretchout.json', returnPlenumDemo()],
     ['rect-trunk.template.stretchout.json', rectTrunk],
     ['rect-trunk.job.stretchout.json', rectTrunkDemo()],
     ['single-storey.template.stretchout.json', singleStorey],

@@ -1,8 +1,8 @@
 import type { Line } from '../form.ts';
 import { aBox, counted, length, percent, thisShop } from './lines.ts';
 
-/** Screws, staples and pins. */
-export const fasteners: readonly Line[] = [
+/** Screws. */
+export const screws: readonly Line[] = [
   length(
     'screw_spacing',
     'Screws, at most apart',
@@ -12,6 +12,10 @@ export const fasteners: readonly Line[] = [
     'common practice; code: 3 at least',
   ),
   counted('screw_box', 'Screws in a box', 500, 'How many screws are in a box?', aBox, thisShop),
+];
+
+/** Staples and pins of the wrap. */
+export const staplesAndPins: readonly Line[] = [
   length(
     'staple_spacing',
     'Staples, apart',
@@ -38,5 +42,11 @@ export const fasteners: readonly Line[] = [
     'maker guide specification: 18 in',
   ),
   counted('pin_box', 'Pins in a box', 500, 'How many pins with clips are in a box?', aBox, thisShop),
+];
+
+export const fastenerWaste: readonly Line[] = [
   percent('fastener_waste', 'Waste of fasteners', 0.05, thisShop),
 ];
+
+/** Screws, staples and pins. */
+export const fasteners: readonly Line[] = [...screws, ...staplesAndPins, ...fastenerWaste];

@@ -2,16 +2,8 @@ import { given, words } from '../cells.ts';
 import { type Line, namedLine } from '../form.ts';
 import { chosen, length, practice, seam, seamSource, seamTypes } from './lines.ts';
 
-/** The locks and joints of rectangular duct. */
-export const rectangularLocks: readonly Line[] = [
-  chosen(
-    'square_seam',
-    'Kind of rectangular seam',
-    'other lock or weld',
-    'Which kind are the long seams of a rectangular duct?',
-    seamTypes,
-    seamSource,
-  ),
+/** What the long locks and the drives of rectangular duct take. */
+export const rectangularSeamSizes: readonly Line[] = [
   length(
     'pocket',
     'Pocket of the seam',
@@ -39,6 +31,19 @@ export const rectangularLocks: readonly Line[] = [
     'trade-school study cards: 1/2 in',
     { least: 0.25, says: 'without metal turned back, a drive has nothing to hold (common practice)' },
   ),
+];
+
+/** The locks and joints of rectangular duct. */
+export const rectangularLocks: readonly Line[] = [
+  chosen(
+    'square_seam',
+    'Kind of rectangular seam',
+    'other lock or weld',
+    'Which kind are the long seams of a rectangular duct?',
+    seamTypes,
+    seamSource,
+  ),
+  ...rectangularSeamSizes,
 ];
 
 /** Seams and joints of rectangular duct that a shop always makes one way. */

@@ -1,17 +1,8 @@
 import type { Line } from '../form.ts';
 import { counted, length, practice } from './lines.ts';
 
-/** Facing and screws of a tap. */
-export const tapFastening: readonly Line[] = [
-  counted(
-    'tap_rings',
-    'Rings of facing tape at a tap',
-    1,
-    'How often does facing tape go round a branch where its wrap meets the trunk?',
-    { least: 0, most: 3, why: 'one ring closes it, and more than three is a slip' },
-    practice,
-    { least: 1, says: 'an open ring lets the wrap get wet; close the facing at every tap' },
-  ),
+/** The screws of a tap. */
+export const tapScrews: readonly Line[] = [
   counted(
     'tap_joints',
     'Screwed rings at a tap',
@@ -29,4 +20,18 @@ export const tapFastening: readonly Line[] = [
     { least: 1, most: 36, why: 'over 3 ft apart they hold nothing' },
     practice,
   ),
+];
+
+/** Facing and screws of a tap. */
+export const tapFastening: readonly Line[] = [
+  counted(
+    'tap_rings',
+    'Rings of facing tape at a tap',
+    1,
+    'How often does facing tape go round a branch where its wrap meets the trunk?',
+    { least: 0, most: 3, why: 'one ring closes it, and more than three is a slip' },
+    practice,
+    { least: 1, says: 'an open ring lets the wrap get wet; close the facing at every tap' },
+  ),
+  ...tapScrews,
 ];

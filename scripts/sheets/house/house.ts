@@ -25,8 +25,8 @@ import {
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 import { cautions, jobHead } from '../head.ts';
 import { firstOf } from '../sentences.ts';
+import { looksIn, saysStop } from '../stops.ts';
 import { blanks, branches, type Plan, rooms, trunk, wraps } from './plan.ts';
-import { looksIn, saysStop } from './stops.ts';
 
 export function houseForm(plan: Plan): Form {
   const mayBeMade = firstOf(

@@ -1,8 +1,8 @@
 import { check, count, dollars, figured, figureHeading, heading, onBelow, words } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
 import { firstOf } from '../sentences.ts';
+import { saysStop } from '../stops.ts';
 import { blanks, branches, flexCount, gauges, rooms, seals, trunk, unlessBlank } from './plan.ts';
-import { saysStop } from './stops.ts';
 
 /** What every house takes: its name, how many and of what, each as a formula. */
 const things = [

@@ -7,7 +7,7 @@ import { pricesTable } from '../allowances/prices.ts';
 import { rectangularLocks } from '../allowances/rectangular-seams.ts';
 import { allowancesSheet } from '../allowances/sheet.ts';
 import { stock } from '../allowances/stock.ts';
-import { tapCutouts } from '../allowances/tap-cutouts.ts';
+import { metalHoles, wrapHoles } from '../allowances/tap-cutouts.ts';
 import { tapFastening } from '../allowances/taps.ts';
 import { wrapping } from '../allowances/wrap.ts';
 
@@ -21,7 +21,8 @@ export const allowances = allowancesSheet({
     ends,
     metalSeal,
     facingTape,
-    tapCutouts,
+    metalHoles,
+    wrapHoles,
     tapFastening,
     fasteners,
   ],

@@ -1,0 +1,20 @@
+import type { Workbook } from '../../../src/workbook/document.ts';
+import { air } from './air.ts';
+import { allowances } from './allowances.ts';
+import { examples } from './examples.ts';
+import { job } from './job.ts';
+import { plenum } from './plenum.ts';
+import { returns } from './returns.ts';
+import { sealSheet } from './seal.ts';
+
+const forms = [job, air, plenum, returns, sealSheet, allowances];
+
+export const returnPlenum: Workbook = {
+  id: 'return-plenum',
+  title: 'Return and filter plenum',
+  kind: 'template',
+  template: { name: 'Return and filter plenum', revision: 1 },
+  sheets: forms.map((one) => one.sheet),
+  names: Object.assign({}, ...forms.map((one) => one.names)),
+  examples,
+};
