@@ -12,8 +12,8 @@ import {
   words,
 } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line } from '../form.ts';
-import { saysStop } from '../house/stops.ts';
 import { firstOf } from '../sentences.ts';
+import { saysStop } from '../stops.ts';
 import { things, works } from './lists.ts';
 
 interface PriceLine {

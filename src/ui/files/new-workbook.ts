@@ -22,7 +22,6 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
     load: () => import('../../../sheets/rect-trunk.template.stretchout.json?raw'),
   },
   {
-<<<<<<< Updated upstream
     name: 'Single-storey house',
     says: 'A whole house with an attic trunk and flex branches: sizes from the loads, blanks, wrap, order and price.',
     load: () => import('../../../sheets/single-storey.template.stretchout.json?raw'),
@@ -36,11 +35,11 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
     name: 'Price and offer',
     says: 'From things and hours to a price with overhead, margin and tax, for two choices side by side, and a page for the customer.',
     load: () => import('../../../sheets/price-and-offer.template.stretchout.json?raw'),
-=======
+  },
+  {
     name: 'Return and filter plenum',
     says: 'Filter, return drop and grilles by the speed of the air; blanks of the box, boots, sealing and what to buy.',
     load: () => import('../../../sheets/return-plenum.template.stretchout.json?raw'),
->>>>>>> Stashed changes
   },
 ];
 
