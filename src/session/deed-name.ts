@@ -48,6 +48,10 @@ export function deedName(workbook: Workbook, command: Command): string {
       return `putting in ${linesName(command)}`;
     case 'remove_lines':
       return `taking out ${linesName(command)}`;
+    case 'put_in_line':
+      return `a line like row ${command.address.row + 1} of ${sheetName(workbook, command.sheet)}`;
+    case 'take_out_line':
+      return `taking out the line in row ${command.address.row + 1} of ${sheetName(workbook, command.sheet)}`;
     case 'move_lines':
       return `moving ${linesName(command)} of ${sheetName(workbook, command.sheet)}`;
     case 'resize_column':

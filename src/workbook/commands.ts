@@ -13,6 +13,7 @@ import { type RetypeCommand, type RetypeFault, retypeCells } from './command/ret
 import { changeSheets, type SheetCommand, type SheetFault } from './command/sheets.ts';
 import { changeSight, type SightCommand, type SightFault } from './command/sight.ts';
 import { type SortCommand, type SortFault, sortRows } from './command/sort.ts';
+import { changeTableLine, type TableLineCommand, type TableLineFault } from './command/table-line.ts';
 import { changeTemplate, type TemplateCommand, type TemplateFault } from './command/template.ts';
 import { type WriteCommand, type WriteFault, writeEntries } from './command/write.ts';
 import type { Change, Difference } from './difference.ts';
@@ -39,6 +40,7 @@ export type Command =
   | FillCommand
   | LinesCommand
   | MoveLinesCommand
+  | TableLineCommand
   | SortCommand
   | SightCommand
   | SheetCommand
@@ -56,6 +58,7 @@ export type CommandFault =
   | FillFault
   | LinesFault
   | MoveLinesFault
+  | TableLineFault
   | SortFault
   | SightFault
   | SheetFault
@@ -79,6 +82,8 @@ function touchedBy(command: Command): Touches {
     case 'insert_lines':
     case 'remove_lines':
     case 'move_lines':
+    case 'put_in_line':
+    case 'take_out_line':
     case 'remove_sheet':
     case 'rename_sheet':
     case 'rename_name':
@@ -124,6 +129,9 @@ function differenceOf(workbook: Workbook, command: Command): Outcome<Difference,
       return changeLines(workbook, command);
     case 'move_lines':
       return moveLines(workbook, command);
+    case 'put_in_line':
+    case 'take_out_line':
+      return changeTableLine(workbook, command);
     case 'resize_column':
     case 'hide_lines':
     case 'show_lines':

@@ -1,10 +1,13 @@
 import { type CellRange, isInRange, writeAddress } from '../base/address.ts';
 import { sheetWithId } from './cells.ts';
+import type { LinesCommand } from './command/lines.ts';
 import { isHidden } from './command/sight.ts';
 import type { SortCommand } from './command/sort.ts';
 import type { Change, Difference } from './difference.ts';
 import { isFormula, type Sheet, type Workbook } from './document.ts';
 import { followersOf } from './followers.ts';
+import { tornPair } from './paired-ranges.ts';
+import { rowsAround } from './row-order.ts';
 import { rowReaders } from './row-readers.ts';
 
 /** What the person has to know about a sort that has been done, in sentences. The workbook is as it was before. */
@@ -25,6 +28,36 @@ export function sortNews(workbook: Workbook, { sheet: id, range, order }: SortCo
   ]
     .filter(Boolean)
     .join(' ');
+}
+
+/** The same of a line that was put in, taken out or moved: which tables went along. Empty where none did. */
+export function lineNews(workbook: Workbook, sheetId: string, difference: Difference): string {
+  const touched = difference.flatMap((change) =>
+    change.type === 'lines' || change.type === 'lines_place' ? [change.sheet] : [],
+  );
+  const along = [...new Set(touched)].filter((id) => id !== sheetId);
+  if (along.length === 0) return '';
+  const names = along.map((id) => sheetWithId(workbook, id)?.name ?? '');
+  return `The same was done in ${listed(names)}, since they follow this table line by line.`;
+}
+
+/** Of rows that came or went inside a table: what finds its lines in the wrong place from now on. */
+export function tornNews(workbook: Workbook, { type, sheet: id, axis, at, count }: LinesCommand): string {
+  const sheet = sheetWithId(workbook, id);
+  if (!sheet || axis !== 'row') return '';
+  const row = type === 'insert_lines' ? at - 1 : at;
+  const column = (sheet.rows[row] ?? []).findIndex((cell) => cell !== null);
+  const rows = row < 0 || column < 0 ? null : rowsAround(sheet, { row, column });
+  const isInside =
+    rows &&
+    (type === 'insert_lines'
+      ? at > rows.from.row && at <= rows.to.row
+      : at <= rows.to.row && at + count > rows.from.row);
+  const torn = isInside ? tornPair(workbook, [{ sheet: id, range: rows }]) : null;
+  if (!torn) return '';
+  const instead =
+    type === 'insert_lines' ? 'put in a line like the one above' : 'take out the line in all its tables';
+  return `${torn.reader} finds a line in ${torn.one} and takes the same line of ${torn.other}, and the two no longer go together, so its figures may be wrong. Take this back, and ${instead} instead.`;
 }
 
 function staying(readers: readonly string[]): string {

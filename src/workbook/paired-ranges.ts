@@ -15,6 +15,7 @@ export interface TornPair {
 /** The first formula that pairs a column of lines that change places with one of lines that do not. The blocks change
  *  places alike. */
 export function tornPair(workbook: Workbook, blocks: readonly NamedRange[]): TornPair | null {
+  if (blocks.length === 0) return null;
   for (const sheet of workbook.sheets) {
     for (const { address, cell } of cellsOf(sheet)) {
       if (!isFormula(cell.content) || !mayPair(cell.content.formula)) continue;

@@ -40,6 +40,8 @@ export function wordCommandFault(fault: CommandFault): string {
       return wordRefusals(fault.refused);
     case 'rows_torn':
       return `The rows stay as they are: ${fault.reader} takes in ${fault.reads}, only some of these rows, and they would no longer lie together. Let it take in all of the rows or one of them, then sort.`;
+    case 'no_line_here':
+      return 'This row is no line of a table: a table has at least two lines alike, one below the other. Put in a row instead.';
     case 'lines_torn':
       return `All stays as it is: ${fault.reader} finds a line in ${fault.one} and takes the same line of ${fault.other}, and the two would no longer go together. Let it look in two columns of one sheet, then do it again.`;
     case 'sheet_is_full':

@@ -33,6 +33,7 @@ test('a row number and a column letter have a menu of what can be done to them',
     'Take out row 2',
     'Move row 2 upAlt+↑',
     'Move row 2 downAlt+↓',
+    'Put in a line like row 2Alt+Shift+↓',
     'Hide row 2',
     'Keep rows 1 to 2 in sight',
   ]);

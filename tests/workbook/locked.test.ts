@@ -74,6 +74,11 @@ const anything: fc.Arbitrary<Command> = fc.oneof(
     count: fc.integer({ min: 1, max: 3 }),
   }),
   fc.record({
+    type: fc.constantFrom('put_in_line' as const, 'take_out_line' as const),
+    sheet,
+    address,
+  }),
+  fc.record({
     type: fc.constant('move_lines' as const),
     sheet,
     axis,

@@ -89,6 +89,11 @@ export const keyGroups: readonly KeyGroup[] = [
         says: 'moves rows or columns that are selected whole',
         wish: 'move_lines',
       },
+      {
+        keys: ['Alt+Shift+↓'],
+        says: 'puts in a line like this one, in every table that follows',
+        wish: 'put_in_line',
+      },
       { keys: ['Alt+Shift+→', 'Alt+Shift+←'], says: 'makes the columns wider or narrower', wish: 'resize' },
       {
         keys: ['Shift+F10', 'Menu', 'Shift+Menu', 'Ctrl+Menu', 'Ctrl+Shift+Menu', 'Ctrl+Shift+F10'],

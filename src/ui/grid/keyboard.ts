@@ -16,6 +16,8 @@ export type KeyWish =
   | { readonly type: 'insert_lines' | 'remove_lines' }
   /** The same for moving them one on. */
   | { readonly type: 'move_lines'; readonly direction: Direction }
+  /** A line of the table like the one where the person is. */
+  | { readonly type: 'put_in_line' }
   | { readonly type: 'menu' }
   /** Columns become wider or narrower by so many characters. */
   | { readonly type: 'resize'; readonly by: number }
@@ -84,6 +86,7 @@ export function readKey(key: Key, selection: Selection, reach: Reach): KeyWish |
 
 function altWish({ key, shiftKey }: Key): KeyWish | null {
   if (!shiftKey) return isArrow(key) ? { type: 'move_lines', direction: arrows[key] } : null;
+  if (key === 'ArrowDown') return { type: 'put_in_line' };
   if (key === 'ArrowRight') return { type: 'resize', by: 1 };
   return key === 'ArrowLeft' ? { type: 'resize', by: -1 } : null;
 }

@@ -53,6 +53,7 @@ import {
 } from './selection.ts';
 import type { TablePlace } from './sheet-table.ts';
 import { type SortDeed, sortDeeds } from './sort-deeds.ts';
+import { lineAt, type TableLineDeed, tableLineDeeds } from './table-line-deeds.ts';
 import { createTextMeasure } from './text-lines.ts';
 import { useClipboard } from './use-clipboard.ts';
 import { useEditorPlace } from './use-editor-place.ts';
@@ -307,6 +308,11 @@ export function OneSheet({
       case 'fill':
         deeds.fillByKey(wish.direction);
         return true;
+      case 'put_in_line': {
+        const address = lineAt(sheet, range) ?? selected;
+        deeds.changeLines({ type: 'put_in_line', sheet: sheet.id, address });
+        return true;
+      }
       case 'resize':
         deeds.resize(wish.by);
         return true;
@@ -331,6 +337,8 @@ export function OneSheet({
     // After what is done to rows, before what is done to columns.
     const groups: (readonly MenuDeed[])[] = [...lineDeedGroups(sheet, lines)];
     if (sorting.length > 0) groups.splice(-2, 0, sorting);
+    const tableLines = tableLineDeeds(state.workbook, sheet, lines);
+    if (tableLines.length > 0) groups.splice(1, 0, tableLines);
     const across = acrossDeeds(sheet, lines);
     if (across.length > 0) groups.unshift(across);
     if (groups.length === 0) return;
@@ -540,7 +548,7 @@ export function OneSheet({
   );
 }
 
-type MenuDeed = LineDeed | SortDeed | AcrossDeed;
+type MenuDeed = LineDeed | TableLineDeed | SortDeed | AcrossDeed;
 
 interface OpenMenu {
   readonly place: MenuPlace;

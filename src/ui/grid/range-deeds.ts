@@ -1,4 +1,4 @@
-import { type Axis, type CellRange, isInRange } from '../../base/address.ts';
+import { type Axis, type CellAddress, type CellRange, isInRange } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { cellsIn } from '../../workbook/cells.ts';
@@ -7,8 +7,9 @@ import type { LinesCommand } from '../../workbook/command/lines.ts';
 import type { MoveLinesCommand } from '../../workbook/command/move-lines.ts';
 import type { SightCommand } from '../../workbook/command/sight.ts';
 import type { SortCommand } from '../../workbook/command/sort.ts';
+import type { TableLineCommand } from '../../workbook/command/table-line.ts';
 import type { Command } from '../../workbook/commands.ts';
-import { overwrittenNews, sortNews } from '../../workbook/deed-news.ts';
+import { lineNews, overwrittenNews, sortNews, tornNews } from '../../workbook/deed-news.ts';
 import type { Change, Difference } from '../../workbook/difference.ts';
 import type { NamedRange, Sheet } from '../../workbook/document.ts';
 import { columnAt } from '../../workbook/lines.ts';
@@ -25,7 +26,7 @@ export interface RangeDeeds {
   /** From one block over a wider one, which is then selected. */
   readonly fill: (from: CellRange, to: CellRange) => void;
   readonly fillByKey: (direction: 'down' | 'right') => void;
-  readonly changeLines: (command: LinesCommand | SightCommand | SortCommand | DressCommand) => boolean;
+  readonly changeLines: (command: LineCommand) => boolean;
   /** The selection goes along. */
   readonly moveLines: (command: MoveLinesCommand) => boolean;
   /** The rows or columns that are selected from end to end move one on; false where none are. */
@@ -38,6 +39,8 @@ export interface RangeDeeds {
   readonly take: (kind: Carried['kind']) => string | null;
   readonly paste: (text: string, isValuesOnly: boolean) => void;
 }
+
+type LineCommand = LinesCommand | TableLineCommand | SightCommand | SortCommand | DressCommand;
 
 export interface RangeDeedsParts {
   readonly session: Session;
@@ -82,8 +85,23 @@ export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
     run({ type: 'clear', sheet: sheet.id, addresses: filled.map(({ address }) => address) });
   }
 
+  function newsOfLines(command: LineCommand): ((difference: Difference) => string) | undefined {
+    switch (command.type) {
+      case 'sort_rows':
+        return () => sortNews(state.workbook, command);
+      case 'put_in_line':
+      case 'take_out_line':
+        return (difference) => lineNews(state.workbook, sheet.id, difference);
+      case 'insert_lines':
+      case 'remove_lines':
+        return () => tornNews(state.workbook, command);
+      default:
+        return undefined;
+    }
+  }
+
   function moveLines(command: MoveLinesCommand): boolean {
-    const isMoved = run(command);
+    const isMoved = run(command, (difference) => lineNews(state.workbook, sheet.id, difference));
     if (isMoved) onSelect(selectionAfterMove(selection, command));
     return isMoved;
   }
@@ -98,8 +116,14 @@ export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
       if (run({ type: 'fill', sheet: sheet.id, ...filling }, newsOf))
         onSelect({ here: range.from, head: range.to });
     },
-    changeLines: (command) =>
-      run(command, command.type === 'sort_rows' ? () => sortNews(state.workbook, command) : undefined),
+    changeLines: (command) => {
+      const isDone = run(command, newsOfLines(command));
+      if (isDone && command.type === 'put_in_line') {
+        const below = (one: CellAddress) => ({ ...one, row: one.row + 1 });
+        onSelect({ here: below(selection.here), head: below(selection.head) });
+      }
+      return isDone;
+    },
     moveLines,
     moveWholeLines: (direction) => {
       if (
@@ -121,7 +145,8 @@ export function rangeDeeds(parts: RangeDeedsParts): RangeDeeds {
       if (!wholeAxis) return false;
       const { from, to } = parts.range;
       const at = from[wholeAxis];
-      run({ type, sheet: sheet.id, axis: wholeAxis, at, count: to[wholeAxis] - at + 1 });
+      const command = { type, sheet: sheet.id, axis: wholeAxis, at, count: to[wholeAxis] - at + 1 } as const;
+      run(command, newsOfLines(command));
       return true;
     },
     take: (kind) => {

@@ -1,4 +1,4 @@
-import type { Axis } from '../../base/address.ts';
+import type { Axis, CellRange } from '../../base/address.ts';
 import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { limits } from '../../formula/limits.ts';
 import { afterMoveLines } from '../../formula/lines.ts';
@@ -7,8 +7,11 @@ import { acrossAfter } from '../across.ts';
 import { sheetWithId } from '../cells.ts';
 import { applyDifference, type Change, type Difference } from '../difference.ts';
 import type { Sheet, Workbook } from '../document.ts';
+import { followersOf } from '../followers.ts';
 import { isSameSheet, keptPlacesAfter } from '../kept-places.ts';
+import { type TornPair, tornPair } from '../paired-ranges.ts';
 import { rewrittenFormulas } from '../rewriting.ts';
+import { rowsAround } from '../row-order.ts';
 import { mostFrozen } from './sight.ts';
 
 /** Whole rows or columns taken up and put before another one of the sheet. */
@@ -24,10 +27,50 @@ export interface MoveLinesCommand {
 
 export type MoveLinesFault =
   | { readonly code: 'no_such_sheet' }
-  | { readonly code: 'sheet_is_full'; readonly axis: Axis; readonly most: number };
+  | { readonly code: 'sheet_is_full'; readonly axis: Axis; readonly most: number }
+  /** Something finds a line by its place beside lines that stay. */
+  | ({ readonly code: 'lines_torn' } & TornPair);
 
-/** Every formula goes on reading the cells that it read; names, worked examples, hidden lines and widths go along. */
+/** Every formula goes on reading the cells that it read; names, worked examples, hidden lines and widths go along. Rows that
+ *  move inside their table take along the same lines of the tables that follow it. */
 export function moveLines(
+  workbook: Workbook,
+  command: MoveLinesCommand,
+): Outcome<Difference, MoveLinesFault> {
+  const sheet = sheetWithId(workbook, command.sheet);
+  if (!sheet) return failed({ code: 'no_such_sheet' });
+  if (command.axis === 'column') return moveLinesAlone(workbook, command);
+  const { at, count, to } = command;
+  const table = tableOf(sheet, at);
+  const isInside =
+    table !== null && at + count - 1 <= table.to.row && to >= table.from.row && to <= table.to.row + 1;
+  const followers = isInside ? followersOf(workbook, sheet, table) : [];
+  const entered = to > 0 ? tableOf(sheet, to - 1) : null;
+  const touched = [table, entered !== null && to <= entered.to.row ? entered : null];
+  const blocks = touched.flatMap((range) => (range ? [{ sheet: sheet.id, range }] : []));
+  const torn = tornPair(workbook, [...blocks, ...followers]);
+  if (torn) return failed({ code: 'lines_torn', ...torn });
+  const changes: Change[] = [];
+  let sofar = workbook;
+  for (const block of [{ sheet: sheet.id, range: null }, ...followers]) {
+    const down = block.range && table ? block.range.from.row - table.from.row : 0;
+    const outcome = moveLinesAlone(sofar, { ...command, sheet: block.sheet, at: at + down, to: to + down });
+    if (!outcome.ok) return outcome;
+    changes.push(...outcome.value);
+    sofar = applyDifference(sofar, outcome.value);
+  }
+  return done(changes);
+}
+
+/** The rows of the table that a row stands in; null where it stands in none. */
+function tableOf(sheet: Sheet, row: number): CellRange | null {
+  const column = (sheet.rows[row] ?? []).findIndex((cell) => cell !== null);
+  const rows = column < 0 ? null : rowsAround(sheet, { row, column });
+  return rows && row >= rows.from.row && row <= rows.to.row ? rows : null;
+}
+
+/** The same for one sheet, whatever follows it. */
+export function moveLinesAlone(
   workbook: Workbook,
   { sheet: id, axis, at, count, to }: MoveLinesCommand,
 ): Outcome<Difference, MoveLinesFault> {
