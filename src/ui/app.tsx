@@ -7,6 +7,7 @@ import type { Sheet } from '../workbook/document.ts';
 import { sumsOf } from '../workbook/selection-sums.ts';
 import type { Standing } from '../workbook/standing.ts';
 import type { DeskKeeper } from './desk.ts';
+import type { DressWish } from './dress/cell-dress.tsx';
 import { FilesLink } from './files/files-link.tsx';
 import { useWorkbookFile } from './files/use-workbook-file.ts';
 import { FindPanel, type FindWish } from './find/find-panel.tsx';
@@ -76,6 +77,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const [finding, setFinding] = useState<FindWish | null>(null);
   /** The sheet whose needs are looked at; null for all of them. */
   const [attention, setAttention] = useState<string | null>(null);
+  const [dressWish, setDressWish] = useState<DressWish | null>(null);
   const [notice, setNotice] = useState<NoticeText | null>(null);
   const sheet = sheetWithId(workbook, spot.sheetId) ?? workbook.sheets[0];
   const sheetId = sheet?.id ?? '';
@@ -340,6 +342,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
                 onSelect={(cell, corner) => go(sheetId, cell, corner)}
                 marked={marked}
                 isAway={spot.page !== undefined}
+                onDress={(part) => setDressWish({ part })}
               />
             </Suspense>
           </main>
@@ -348,6 +351,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
             state={state}
             explanation={explanation}
             selection={selection}
+            dressWish={dressWish}
             onGo={(to, cell) => go(to, cell)}
             key={`${workbook.id}`}
           />

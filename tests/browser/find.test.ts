@@ -75,5 +75,5 @@ test('an address or a name is gone to from the same field', async () => {
   await page.getByRole('searchbox').fill('Pieces!C2:D3');
   await page.getByRole('button', { name: 'Go to Pieces!C2:D3' }).click();
   await page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();
-  await expect.poll(() => page.locator('.sheet-grid > [role="status"]').textContent()).toMatch(/^C2 to D3/);
+  await expect.poll(() => page.locator('.sheet-grid > p[role="status"]').textContent()).toMatch(/^C2 to D3/);
 });

@@ -15,7 +15,7 @@ test('a name is made of the selection, used, renamed with its formulas, and take
   await names.getByText('used by no formula').waitFor();
   await names.getByRole('button', { name: 'Go to runs' }).click();
   await page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();
-  expect(await page.locator('.sheet-grid > [role="status"]').textContent()).toMatch(/^C2 to C3/);
+  expect(await page.locator('.sheet-grid > p[role="status"]').textContent()).toMatch(/^C2 to C3/);
   await cell('G2').click();
   await page.keyboard.type('=SUM(ru');
   await page.getByRole('option', { name: /^runs/ }).waitFor();

@@ -63,11 +63,11 @@ test('Shift+F10 opens the menu at the cell, the arrows walk it, and Escape gives
   const { page, here, keys, words } = await openRanges();
   const item = () => page.evaluate(() => document.activeElement?.textContent);
   await keys('Shift+F10');
-  expect(await item()).toBe('Put in a row above');
+  expect(await item()).toBe('Copy B2Ctrl+C');
   await keys('ArrowUp');
   expect(await item()).toBe('Take out column B');
   await keys('Home', 'ArrowDown', 'ArrowDown');
-  expect(await item()).toBe('Take out row 2');
+  expect(await item()).toBe('PasteCtrl+V');
   await keys('Escape');
   expect(await page.getByRole('menu').count()).toBe(0);
   await keys('ArrowRight');

@@ -28,7 +28,7 @@ export async function openRanges(options: WindowOptions = {}): Promise<RangePage
   const { page } = grid;
   return {
     ...grid,
-    selection: async () => (await page.locator('.sheet-grid > [role="status"]').textContent()) ?? '',
+    selection: async () => (await page.locator('.sheet-grid > p[role="status"]').textContent()) ?? '',
     selectedCount: () => page.locator('[role="gridcell"][aria-selected="true"]').count(),
     drag: async (from, to) => {
       const [start, end] = [await middleOf(from), await middleOf(to)];

@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { type CellAddress, type CellRange, writeRange } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import { mayGoAcross } from '../../workbook/across.ts';
@@ -20,23 +20,48 @@ import './cell-dress.css';
 /** More than anybody dresses by hand, and few enough to be done while one waits. */
 const mostCells = 50_000;
 
+/** That part of Working is asked for; every time anew. */
+export interface DressWish {
+  readonly part: 'whole' | 'note';
+}
+
 /** The part of Working that says what the selected cells are for and how they look, and changes it. */
 export function CellDress({
   session,
   sheet,
   range,
+  wish,
 }: {
   readonly session: Session;
   readonly sheet: Sheet;
   readonly range: CellRange;
+  readonly wish: DressWish | null;
 }) {
+  const details = useRef<HTMLDetailsElement>(null);
+  const granted = useRef(wish);
   const [isOpen, setOpen] = useState(false);
   const drafts = useRef(new Map<string, QuestionDraft>());
   const { from, to } = range;
   const count = (to.row - from.row + 1) * (to.column - from.column + 1);
   const key = `${sheet.id} ${writeRange(range)}`;
+  useEffect(() => {
+    if (wish === granted.current) return;
+    if (!isOpen) {
+      setOpen(true);
+      return;
+    }
+    granted.current = wish;
+    const wanted = wish?.part === 'note' ? '.cell-dress-note textarea' : 'select';
+    details.current?.querySelector<HTMLElement>(wanted)?.focus();
+  }, [wish, isOpen]);
+
   return (
-    <details className="cell-dress" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details
+      ref={details}
+      className="cell-dress"
+      open={isOpen}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
       <summary>
         {count === 1 ? 'What this cell is' : `What these ${count.toLocaleString('en-US')} cells are`}
       </summary>

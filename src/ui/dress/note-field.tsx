@@ -1,8 +1,8 @@
-import { useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { longestNote } from '../../workbook/command/dress.ts';
 import type { Shared } from '../../workbook/shared-dress.ts';
 
-/** A note on the selected cells; kept when the field is left. */
+/** A note on the selected cells; kept when the field is left, also by whoever presses another cell. */
 export function NoteField({
   shared,
   onNote,
@@ -21,8 +21,13 @@ export function NoteField({
     if (note !== before) onNote(note === '' ? null : note);
   }
 
+  const latest = useRef(keep);
+  latest.current = keep;
+  // A field that goes with its cell is never left first.
+  useEffect(() => () => latest.current(), []);
+
   return (
-    <div className="question-form-field">
+    <div className="question-form-field cell-dress-note">
       <label htmlFor={id}>Note</label>
       <textarea
         id={id}

@@ -69,6 +69,8 @@ export const keyGroups: readonly KeyGroup[] = [
       { keys: ['Ctrl+R'], says: 'fills right from the first column of the selection', wish: 'fill' },
       { keys: ['Ctrl+C', 'Ctrl+X', 'Ctrl+V'], says: 'copies, cuts, pastes' },
       { keys: ['Ctrl+Shift+V'], says: 'pastes values only' },
+      { keys: ['F9'], says: 'says what the cells are, in Working', wish: 'dress' },
+      { keys: ['Shift+F9'], says: 'writes their note, in Working', wish: 'dress' },
     ],
   },
   {
@@ -97,7 +99,7 @@ export const keyGroups: readonly KeyGroup[] = [
       { keys: ['Alt+Shift+→', 'Alt+Shift+←'], says: 'makes the columns wider or narrower', wish: 'resize' },
       {
         keys: ['Shift+F10', 'Menu', 'Shift+Menu', 'Ctrl+Menu', 'Ctrl+Shift+Menu', 'Ctrl+Shift+F10'],
-        says: 'opens what can be done to rows and columns',
+        says: 'opens what can be done to the cells, their rows and columns',
         wish: 'menu',
       },
     ],

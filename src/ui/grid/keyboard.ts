@@ -19,6 +19,8 @@ export type KeyWish =
   /** A line of the table like the one where the person is. */
   | { readonly type: 'put_in_line' }
   | { readonly type: 'menu' }
+  /** What the cells are, or their note, is to be said in Working. */
+  | { readonly type: 'dress'; readonly part: DressPart }
   /** Columns become wider or narrower by so many characters. */
   | { readonly type: 'resize'; readonly by: number }
   | { readonly type: 'edit'; readonly typed: string | null }
@@ -26,6 +28,9 @@ export type KeyWish =
   /** The next Tab goes on past the sheet. */
   | { readonly type: 'step_out' }
   | { readonly type: 'leave' };
+
+/** The part of Working that says what cells are for, or the note in it. */
+export type DressPart = 'whole' | 'note';
 
 /** What of a key press counts. */
 export interface Key {
@@ -118,6 +123,8 @@ function plainWish(key: Key, here: CellAddress, reach: Reach): KeyWish | null {
       return tab(here, key.shiftKey, reach);
     case 'Escape':
       return { type: 'step_out' };
+    case 'F9':
+      return { type: 'dress', part: key.shiftKey ? 'note' : 'whole' };
     case 'Enter':
     case 'F2':
       return { type: 'edit', typed: null };

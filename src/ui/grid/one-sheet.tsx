@@ -26,6 +26,7 @@ import { DeedMenu, type MenuPlace } from '../menu/deed-menu.tsx';
 import { useWaiting, waitingAt } from '../waiting/waiting-entries.ts';
 import { type AcrossDeed, acrossDeeds } from './across-deeds.ts';
 import type { Carried } from './carried.ts';
+import { type CellDeed, type CellDeedType, cellDeedGroups } from './cell-deeds.ts';
 import { CellEditor, type Onward } from './cell-editor.tsx';
 import { addressOf, cellElement, isWithin, lineOf } from './cell-place.ts';
 import { columnEdgeAt, pullEdge } from './column-edge.ts';
@@ -37,13 +38,14 @@ import { stripPlace } from './editor-place.ts';
 import { nextTo } from './filled-edge.ts';
 import { fittingWidths } from './fit-columns.ts';
 import { followPointer } from './follow-pointer.ts';
-import { type KeyWish, plainKey, reachOf, readKey, within } from './keyboard.ts';
+import { type DressPart, type KeyWish, plainKey, reachOf, readKey, within } from './keyboard.ts';
 import { type LineDeed, lineDeedGroups } from './line-deeds.ts';
 import { pastHidden } from './past-hidden.ts';
 import { keepFocus, pointerDeeds } from './pointer-deeds.ts';
 import { rangeDeeds } from './range-deeds.ts';
 import {
   hasLine,
+  isWhole,
   lastPlace,
   rangeOf,
   type Selection,
@@ -73,6 +75,8 @@ export interface SheetGridProps {
   readonly marked: readonly CellRange[];
   /** A page stands in its place; the grid waits, out of sight and out of reach, with all that was begun in it. */
   readonly isAway: boolean;
+  /** What the selected cells are, or their note, is to be said in Working. */
+  readonly onDress: (part: DressPart) => void;
 }
 
 /** One sheet with its selection, its keys and its editor. */
@@ -91,6 +95,7 @@ export function OneSheet({
   caret,
   isFirst,
   isAway,
+  onDress,
   places,
 }: SheetGridProps & {
   readonly sheet: Sheet;
@@ -152,6 +157,8 @@ export function OneSheet({
     onComplain: setComplaint,
     onSay: setSaid,
   });
+  const latestDeeds = useRef(deeds);
+  latestDeeds.current = deeds;
   const pointer = pointerDeeds({
     sheet,
     selection,
@@ -167,15 +174,7 @@ export function OneSheet({
   useClipboard({
     isOnCell: () =>
       isInside(host.current, document.activeElement) && addressOf(document.activeElement) !== null,
-    onTake: (kind) => {
-      const text = deeds.take(kind);
-      setTaken(
-        text === null
-          ? null
-          : { range, says: kind === 'cut' ? 'cut, ready to be put in elsewhere' : 'copied' },
-      );
-      return text;
-    },
+    onTake: take,
     onPaste: (text) => deeds.paste(text, isPastingValues.current),
   });
   const place = useEditorPlace(host, frame, draft && !isElsewhere ? draft.address : null);
@@ -316,6 +315,9 @@ export function OneSheet({
       case 'resize':
         deeds.resize(wish.by);
         return true;
+      case 'dress':
+        onDress(wish.part);
+        return true;
       case 'menu':
         openMenuBelow(selected);
         return true;
@@ -335,17 +337,20 @@ export function OneSheet({
     const outer = frame.current?.getBoundingClientRect();
     const sorting = sortDeeds(sheet, state.values, lines);
     // After what is done to rows, before what is done to columns.
+    const isLines = isWhole(lines, 'row') || isWhole(lines, 'column');
     const groups: (readonly MenuDeed[])[] = [...lineDeedGroups(sheet, lines)];
     if (sorting.length > 0) groups.splice(-2, 0, sorting);
     const tableLines = tableLineDeeds(state.workbook, sheet, lines);
     if (tableLines.length > 0) groups.splice(1, 0, tableLines);
     const across = acrossDeeds(sheet, lines);
     if (across.length > 0) groups.unshift(across);
+    if (!isLines) groups.unshift(...cellDeedGroups(lines));
     if (groups.length === 0) return;
-    setMenu({ place: { left: left - (outer?.left ?? 0), top: top - (outer?.top ?? 0) }, groups });
+    const label = isLines ? 'Rows and columns' : 'Cells, rows and columns';
+    setMenu({ label, place: { left: left - (outer?.left ?? 0), top: top - (outer?.top ?? 0) }, groups });
   }
 
-  function changeLines(command: MenuDeed['command']): void {
+  function changeLines(command: Exclude<MenuDeed, CellDeed>['command']): void {
     if (command.type === 'fit_columns') {
       fitColumns(command.at, command.count);
       return;
@@ -378,6 +383,50 @@ export function OneSheet({
         if (!isTaken || !isMoved) table.current?.tryWidth(column, pixels);
       },
     });
+  }
+
+  /** The same as the keys do; the clipboard is asked for by itself, since no key was pressed. */
+  function carryOutOnCells(type: CellDeedType): void {
+    switch (type) {
+      case 'copy':
+      case 'cut': {
+        const text = take(type);
+        if (text !== null) navigator.clipboard.writeText(text).catch(() => {}); // inside the workbook it is carried all the same
+        break;
+      }
+      case 'paste':
+      case 'paste_values':
+        pasteFromClipboard(type === 'paste_values');
+        break;
+      case 'fill_down':
+      case 'fill_right':
+        deeds.fillByKey(type === 'fill_down' ? 'down' : 'right');
+        break;
+      case 'clear':
+        clear();
+        break;
+      case 'dress':
+      case 'note':
+        onDress(type === 'note' ? 'note' : 'whole');
+        break;
+    }
+  }
+
+  async function pasteFromClipboard(isValuesOnly: boolean): Promise<void> {
+    const text = await navigator.clipboard.readText().catch(() => carried?.text ?? null);
+    if (text === null) {
+      setComplaint('This browser gives what was copied to the key only. Press Ctrl+V on the cell.');
+    } else if (text !== '') {
+      latestDeeds.current.paste(text, isValuesOnly);
+    }
+  }
+
+  function take(kind: 'copy' | 'cut'): string | null {
+    const text = deeds.take(kind);
+    setTaken(
+      text === null ? null : { range, says: kind === 'cut' ? 'cut, ready to be put in elsewhere' : 'copied' },
+    );
+    return text;
   }
 
   function closeMenu(): void {
@@ -523,12 +572,13 @@ export function OneSheet({
       ) : null}
       {menu ? (
         <DeedMenu
-          label="Rows and columns"
+          label={menu.label}
           place={menu.place}
           groups={menu.groups}
           onChoose={(deed) => {
             closeMenu();
-            changeLines(deed.command);
+            if ('cells' in deed) carryOutOnCells(deed.cells);
+            else changeLines(deed.command);
           }}
           onClose={closeMenu}
         />
@@ -548,10 +598,11 @@ export function OneSheet({
   );
 }
 
-type MenuDeed = LineDeed | TableLineDeed | SortDeed | AcrossDeed;
+type MenuDeed = LineDeed | TableLineDeed | SortDeed | AcrossDeed | CellDeed;
 
 interface OpenMenu {
   readonly place: MenuPlace;
+  readonly label: string;
   readonly groups: readonly (readonly MenuDeed[])[];
 }
 

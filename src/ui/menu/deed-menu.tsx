@@ -64,6 +64,7 @@ export function DeedMenu<D extends Deed>({
               type="button"
               role="menuitem"
               tabIndex={-1}
+              aria-keyshortcuts={deed.key?.replaceAll('Ctrl', 'Control')}
               onClick={() => onChoose(deed)}
             >
               {deed.says}

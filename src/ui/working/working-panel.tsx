@@ -5,6 +5,7 @@ import type { Explanation } from '../../session/explanation.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { cellAt, sheetWithId } from '../../workbook/cells.ts';
+import type { DressWish } from '../dress/cell-dress.tsx';
 import { fullText } from '../dress/question-draft.ts';
 import { later } from '../later.tsx';
 import { CellFigure } from './cell-figure.tsx';
@@ -25,11 +26,13 @@ export function WorkingPanel({
   state,
   explanation,
   selection,
+  dressWish,
   onGo,
 }: {
   readonly session: Session;
   readonly state: SessionState;
   readonly explanation: Explanation | null;
+  readonly dressWish: DressWish | null;
   /** Null while a single cell is selected. */
   readonly selection: SelectedCells | null;
   readonly onGo: (sheetId: string, address: CellAddress) => void;
@@ -60,6 +63,7 @@ export function WorkingPanel({
           <CellDress
             session={session}
             sheet={sheet}
+            wish={dressWish}
             range={selection?.range ?? { from: explanation.address, to: explanation.address }}
           />
         </Suspense>
