@@ -7,8 +7,8 @@ import type { Change, Difference } from './difference.ts';
 import { isFormula, type Sheet, type Workbook } from './document.ts';
 import { followersOf } from './followers.ts';
 import { tornPair } from './paired-ranges.ts';
-import { rowsAround } from './row-order.ts';
 import { rowReaders } from './row-readers.ts';
+import { rowsAround } from './table-rows.ts';
 
 /** What the person has to know about a sort that has been done, in sentences. The workbook is as it was before. */
 export function sortNews(workbook: Workbook, { sheet: id, range, order }: SortCommand): string {

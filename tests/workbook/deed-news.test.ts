@@ -5,7 +5,8 @@ import { type Command, runCommand } from '../../src/workbook/commands.ts';
 import { overwrittenNews, sortNews } from '../../src/workbook/deed-news.ts';
 import { applyDifference } from '../../src/workbook/difference.ts';
 import type { Cell, Sheet, Workbook } from '../../src/workbook/document.ts';
-import { rowsAround, tableColumnName } from '../../src/workbook/row-order.ts';
+import { tableColumnName } from '../../src/workbook/row-order.ts';
+import { rowsAround } from '../../src/workbook/table-rows.ts';
 import { wordCommandFault } from '../../src/workbook/wording.ts';
 import { diameter, formula, heading, sheetOf, words } from './sample.ts';
 

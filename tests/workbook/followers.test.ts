@@ -11,8 +11,9 @@ import type { Cell, Sheet, Workbook } from '../../src/workbook/document.ts';
 import { readWorkbookFile } from '../../src/workbook/file.ts';
 import { followersOf } from '../../src/workbook/followers.ts';
 import { tornPair } from '../../src/workbook/paired-ranges.ts';
-import { orderBy, rowsAround } from '../../src/workbook/row-order.ts';
+import { orderBy } from '../../src/workbook/row-order.ts';
 import { shownValue } from '../../src/workbook/standing.ts';
+import { rowsAround } from '../../src/workbook/table-rows.ts';
 import { wordCommandFault } from '../../src/workbook/wording.ts';
 import { formula, heading, sheetOf, words } from './sample.ts';
 

@@ -1,7 +1,8 @@
 import type { CellRange } from '../../base/address.ts';
 import type { SortCommand } from '../../workbook/command/sort.ts';
 import type { Sheet } from '../../workbook/document.ts';
-import { orderBy, rowsAround, tableColumnName } from '../../workbook/row-order.ts';
+import { orderBy, tableColumnName } from '../../workbook/row-order.ts';
+import { rowsAround } from '../../workbook/table-rows.ts';
 import type { Values } from '../../workbook/values.ts';
 import { isWhole, linesWords } from './selection.ts';
 

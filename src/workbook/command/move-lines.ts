@@ -11,7 +11,7 @@ import { followersOf } from '../followers.ts';
 import { isSameSheet, keptPlacesAfter } from '../kept-places.ts';
 import { type TornPair, tornPair } from '../paired-ranges.ts';
 import { rewrittenFormulas } from '../rewriting.ts';
-import { rowsAround } from '../row-order.ts';
+import { rowsAround } from '../table-rows.ts';
 import { mostFrozen } from './sight.ts';
 
 /** Whole rows or columns taken up and put before another one of the sheet. */

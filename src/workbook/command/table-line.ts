@@ -5,7 +5,7 @@ import { cellAt, sheetWithId } from '../cells.ts';
 import { applyDifference, type Change, type Difference } from '../difference.ts';
 import { type Cell, isFormula, type NamedRange, type Sheet, type Workbook } from '../document.ts';
 import { followersOf } from '../followers.ts';
-import { rowsAround } from '../row-order.ts';
+import { rowsAround } from '../table-rows.ts';
 import { changeLines, type LinesFault } from './lines.ts';
 import { type MoveLinesFault, moveLinesAlone } from './move-lines.ts';
 import { changeOf } from './write.ts';
