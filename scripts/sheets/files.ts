@@ -8,6 +8,7 @@ import { demoJob } from './demo.ts';
 import { larkspurLane } from './lots.ts';
 import { offerJob } from './offer/demo.ts';
 import { priceAndOffer } from './offer/template.ts';
+import { practice } from './practice/template.ts';
 import { rectTrunkDemo } from './rect-trunk/demo.ts';
 import { rectTrunk } from './rect-trunk/template.ts';
 import { returnPlenumDemo } from './return-plenum/demo.ts';
@@ -28,6 +29,7 @@ export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
     ['town-house.template.stretchout.json', townHouse],
     ['price-and-offer.template.stretchout.json', priceAndOffer],
     ['price-and-offer.job.stretchout.json', offerJob()],
+    ['practice.template.stretchout.json', practice],
     ['demo.job.stretchout.json', demoJob()],
   ];
   const files = new Map<string, string>();

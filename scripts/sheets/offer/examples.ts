@@ -9,7 +9,9 @@ export const examples: readonly WorkedExample[] = [
     given: {
       'Things!A2': 'Whole job',
       'Things!B2': 1,
-      'Things!C2': 0.5,
+      'Things!A3': 'Smaller job',
+      'Things!C3': 1,
+      'Things!F3': 40000,
       'Things!F2': 80000,
       'Allowances!B7': 0.2,
       'Allowances!B6': 0,

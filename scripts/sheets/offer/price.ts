@@ -85,7 +85,7 @@ const lines: readonly PriceLine[] = [
     compares: true,
   },
   {
-    label: 'Price before his tax',
+    label: 'Price before tax',
     formula: job('price'),
     more: dollars,
     says: 'without the tax that the customer pays',
@@ -112,7 +112,7 @@ const lines: readonly PriceLine[] = [
     says: 'the same money as a share of the cost: not the same number',
   },
   {
-    label: 'The same number as a markup',
+    label: 'That number as a markup',
     formula: (_, of) =>
       `IF(${of('Cost with overhead')}="","",PRICE.MARKUP(${of('Cost with overhead')},margin))`,
     more: dollars,
@@ -138,7 +138,7 @@ export const priceForm: Form = form({
   id: 'price',
   name: 'Price',
   says: 'The two choices beside each other, from cost to price; fill in what else each costs.',
-  widths: [26, 11, 11, 12, 30],
+  widths: [23, 10, 10, 9, 24],
   lines: [
     line(
       heading('From cost to price'),

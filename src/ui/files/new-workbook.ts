@@ -41,6 +41,11 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
     says: 'Filter, return drop and grilles by the speed of the air; blanks of the box, boots, sealing and what to buy.',
     load: () => import('../../../sheets/return-plenum.template.stretchout.json?raw'),
   },
+  {
+    name: 'Practice for apprentices',
+    says: 'Thirty problems that mark themselves, from the tape to the price; each apprentice gets other figures.',
+    load: () => import('../../../sheets/practice.template.stretchout.json?raw'),
+  },
 ];
 
 /** A new job with the template's own numbers in it. The id is given anew when it goes onto the shelf. */

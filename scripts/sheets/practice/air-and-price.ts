@@ -1,0 +1,142 @@
+import { cubicFeet, dollars, exactInches, feetAMinute, frictionRate, share } from '../cells.ts';
+import type { Topic } from './problem.ts';
+
+export const air: Topic = {
+  id: 'air',
+  name: 'Air',
+  says: 'From load to airflow, speed and friction rate; take 1.08 Btu/h for each cfm and degree.',
+  problems: [
+    {
+      numbers: ['3000+200*set'],
+      asks: '"A room has a load of "&{a}&" Btu/h, and the supply air is 20 °F colder. How much air does it need?"',
+      answer: cubicFeet,
+      least: 0,
+      most: 5000,
+      key: 'AIR.CFM({a},20)',
+      within: 1,
+      slips: [
+        ['{a}/20', 'each cfm carries 1.08 Btu/h for a degree, not 1'],
+        ['{a}/1.08', 'divide by the difference too'],
+      ],
+      hint: 'the load over 1.08 times the difference',
+      how: '{a}&" ÷ (1.08 × 20)"',
+    },
+    {
+      numbers: ['2000+100*set'],
+      asks: '"A house has 28,000 Btu/h and a blower of 1,000 cfm. What is the part of a room with "&{a}&" Btu/h?"',
+      answer: cubicFeet,
+      least: 0,
+      most: 5000,
+      key: 'AIR.SHARE({a},28000,1000)',
+      within: 0.6,
+      slips: [
+        ['{a}/(1.08*20)', 'that is what it would need by itself; here it gets its share of the blower'],
+      ],
+      hint: 'its part of the load, times the air of the blower',
+      how: '{a}&" ÷ 28,000 × 1,000"',
+    },
+    {
+      numbers: ['350+10*set'],
+      asks: '"How fast do "&{a}&" cfm move in a round duct of 10 in?"',
+      answer: feetAMinute,
+      least: 0,
+      most: 20_000,
+      key: 'AIR.VELOCITY({a},"round",10)',
+      within: 5,
+      slips: [
+        ['{a}/(PI()*100/4)', 'make square feet of the area: over 144'],
+        ['{a}/(100/144)', 'that is the area of a square of 10 in'],
+        ['{a}/(PI()*100/144)', 'the area goes by half the diameter: over 4'],
+      ],
+      hint: 'the airflow over the area in square feet: π ÷ 4 × 10² ÷ 144',
+      how: '{a}&" ÷ 0.5454"',
+    },
+    {
+      numbers: ['10+set'],
+      asks: '"Which round duct does the work of one of "&{a}&" × 8 in? 1.30 × (a × b)^0.625 ÷ (a + b)^0.25."',
+      answer: exactInches,
+      least: 1,
+      most: 100,
+      key: 'AIR.ROUND("rectangular",{a},8)',
+      within: 0.08,
+      slips: [
+        ['SQRT(4*{a}*8/PI())', 'the same area is not the same friction: corners slow the air'],
+        [
+          '2*{a}*8/({a}+8)',
+          'that is the hydraulic diameter; it goes with the true speed, not with the full airflow',
+        ],
+      ],
+      hint: 'put the two sides into the formula, powers first',
+      how: '"1.30 × "&({a}*8)&"^0.625 ÷ "&({a}+8)&"^0.25"',
+    },
+    {
+      numbers: ['0.14+0.01*set'],
+      asks: '"The blower leaves "&ROUND({a},2)&" in. w.g. for the duct, and the longest way is worth 255 ft. What is the friction rate for 100 ft?"',
+      answer: frictionRate,
+      least: 0,
+      most: 5,
+      key: 'AIR.RATE({a},65,190)',
+      within: 0.0006,
+      slips: [
+        ['{a}/255', 'the rate is for 100 ft'],
+        ['{a}*100/65', 'fittings are part of the way'],
+      ],
+      hint: 'the pressure times 100 over the whole way',
+      how: 'ROUND({a},2)&" × 100 ÷ 255"',
+    },
+  ],
+};
+
+export const money: Topic = {
+  id: 'money',
+  name: 'Price',
+  says: 'A margin is a share of the price, a markup is a share of the cost; shares are typed such as 25%.',
+  problems: [
+    {
+      numbers: ['10+set'],
+      asks: '{a}&" hours at a wage of $28, with 43 % burden on top. What does the labor cost?"',
+      answer: dollars,
+      least: 0,
+      most: 100_000,
+      key: 'PRICE.LABOR({a},28,0.43)',
+      within: 0.5,
+      slips: [
+        ['{a}*28', 'that is the wage alone'],
+        ['{a}*28*0.43', 'that is the burden alone'],
+      ],
+      hint: 'hours times wage, and 43 % on top',
+      how: '{a}&" × 28 × 1.43"',
+    },
+    {
+      numbers: ['1000+100*set'],
+      asks: '"A job costs $"&{a}&" with overhead. For which price is it sold at a margin of 20 %?"',
+      answer: dollars,
+      least: 0,
+      most: 100_000,
+      key: 'PRICE.MARGIN({a},0.2)',
+      within: 0.5,
+      slips: [
+        ['{a}*1.2', 'that is a markup of 20 %; a margin is 20 % of the price'],
+        ['{a}/1.2', 'that is less than it costs'],
+        ['{a}*0.8', 'that is less than it costs'],
+      ],
+      hint: 'the cost is the other 80 % of the price',
+      how: '{a}&" ÷ 0.8"',
+    },
+    {
+      numbers: ['0.1+0.05*MOD(set,5)'],
+      asks: '"Which markup on the cost leaves a margin of "&ROUND({a}*100,0)&" %?"',
+      answer: { ...share, format: { type: 'percent', places: 1 } },
+      least: 0,
+      most: 10,
+      key: 'PRICE.MARKUPFOR({a})',
+      within: 0.003,
+      slips: [
+        ['{a}', 'the two are not the same number: the cost is smaller than the price'],
+        ['{a}/(1+{a})', 'that is the other way round'],
+      ],
+      hint: 'the margin over what is left of the price without it',
+      how: 'ROUND({a}*100,0)&" ÷ "&ROUND(100-{a}*100,0)',
+    },
+  ],
+};
