@@ -5,6 +5,7 @@ import { writeLotTableFile } from '../../src/lots/file.ts';
 import type { Workbook } from '../../src/workbook/document.ts';
 import { writeWorkbookFile } from '../../src/workbook/file.ts';
 import { demoJob } from './demo.ts';
+import { fittings } from './fittings/template.ts';
 import { larkspurLane } from './lots.ts';
 import { offerJob } from './offer/demo.ts';
 import { priceAndOffer } from './offer/template.ts';
@@ -21,6 +22,7 @@ import { townHouse } from './town-house/template.ts';
 export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
   const workbooks: readonly (readonly [string, Workbook])[] = [
     ['round-trunk.template.stretchout.json', roundTrunk],
+    ['fittings.template.stretchout.json', fittings],
     ['return-plenum.template.stretchout.json', returnPlenum],
     ['return-plenum.job.stretchout.json', returnPlenumDemo()],
     ['rect-trunk.template.stretchout.json', rectTrunk],

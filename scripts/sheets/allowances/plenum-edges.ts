@@ -33,6 +33,17 @@ export const plenumEdges: readonly Line[] = [
   ),
 ];
 
+export const bootSeam: readonly Line[] = [
+  length(
+    'boot_seam',
+    'Seam of a boot',
+    1,
+    'How much does each seam of a boot take, both edges together?',
+    { least: 0, most: 3, why: 'a seam takes an inch or two' },
+    practice,
+  ),
+];
+
 /** Boots and flex of a return. */
 export const flexReturns: readonly Line[] = [
   length(
@@ -43,14 +54,7 @@ export const flexReturns: readonly Line[] = [
     { least: 2, most: 48, why: 'a lower boot has no room for its collar, and a higher one is a box' },
     thisShop,
   ),
-  length(
-    'boot_seam',
-    'Seam of a boot',
-    1,
-    'How much does each seam of a boot take, both edges together?',
-    { least: 0, most: 3, why: 'a seam takes an inch or two' },
-    practice,
-  ),
+  ...bootSeam,
   counted(
     'flex_ties',
     'Ties at each end of flex',

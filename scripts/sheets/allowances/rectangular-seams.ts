@@ -2,8 +2,8 @@ import { given, words } from '../cells.ts';
 import { type Line, namedLine } from '../form.ts';
 import { chosen, length, practice, seam, seamSource, seamTypes } from './lines.ts';
 
-/** What the long locks and the drives of rectangular duct take. */
-export const rectangularSeamSizes: readonly Line[] = [
+/** What the long locks take. */
+export const lockSizes: readonly Line[] = [
   length(
     'pocket',
     'Pocket of the seam',
@@ -22,6 +22,11 @@ export const rectangularSeamSizes: readonly Line[] = [
     'how-to on the lock: 1/4 in',
     { least: 0.125, says: 'a flange under 1/8 in does not stay in its pocket (common practice)' },
   ),
+];
+
+/** What the long locks and the drives of rectangular duct take. */
+export const rectangularSeamSizes: readonly Line[] = [
+  ...lockSizes,
   length(
     'joint_allowance',
     'Drive, at each end',

@@ -2,8 +2,8 @@ import { given, words } from '../cells.ts';
 import { type Line, namedLine } from '../form.ts';
 import { chosen, length, practice, seam, seamSource, seamTypes } from './lines.ts';
 
-/** Seams and joints of round pipe. */
-export const roundSeams: readonly Line[] = [
+/** The long seam of a round pipe. */
+export const roundSeam: readonly Line[] = [
   length(
     'seam_round',
     'Seam of a round pipe',
@@ -13,6 +13,11 @@ export const roundSeams: readonly Line[] = [
     'textbook of 1921: grooved, 1 in',
     { least: 0.25, says: 'without metal for it, a seam can only be butt-welded' },
   ),
+];
+
+/** Seams and joints of round pipe. */
+export const roundSeams: readonly Line[] = [
+  ...roundSeam,
   namedLine(
     'measured',
     words('Diameter is measured'),

@@ -1,6 +1,26 @@
 import type { Line } from '../form.ts';
 import { counted, length, practice } from './lines.ts';
 
+/** The stock sheet. */
+export const stockSheet: readonly Line[] = [
+  length(
+    'sheet_width',
+    'Stock sheet, width',
+    48,
+    'How wide is a stock sheet?',
+    { least: 12, most: 72, why: 'sheets for duct are 1 to 6 ft wide' },
+    practice,
+  ),
+  length(
+    'sheet_length',
+    'Stock sheet, length',
+    120,
+    'How long is a stock sheet?',
+    { least: 24, most: 240, why: 'sheets for duct are 2 to 20 ft long' },
+    practice,
+  ),
+];
+
 /** Stock sheet, and how a length on it is cut. */
 export const stock: readonly Line[] = [
   counted(
@@ -19,20 +39,5 @@ export const stock: readonly Line[] = [
     { least: 6, most: 240, why: 'no section is made shorter than 6 in or longer than 20 ft' },
     '48 in sheet less the joints',
   ),
-  length(
-    'sheet_width',
-    'Stock sheet, width',
-    48,
-    'How wide is a stock sheet?',
-    { least: 12, most: 72, why: 'sheets for duct are 1 to 6 ft wide' },
-    practice,
-  ),
-  length(
-    'sheet_length',
-    'Stock sheet, length',
-    120,
-    'How long is a stock sheet?',
-    { least: 24, most: 240, why: 'sheets for duct are 2 to 20 ft long' },
-    practice,
-  ),
+  ...stockSheet,
 ];

@@ -42,6 +42,11 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
     load: () => import('../../../sheets/return-plenum.template.stretchout.json?raw'),
   },
   {
+    name: 'Fittings',
+    says: 'Patterns of elbows, reducers, transitions, square to round, offsets, taps, boots and caps, with one cut list.',
+    load: () => import('../../../sheets/fittings.template.stretchout.json?raw'),
+  },
+  {
     name: 'Practice for apprentices',
     says: 'Thirty problems that mark themselves, from the tape to the price; each apprentice gets other figures.',
     load: () => import('../../../sheets/practice.template.stretchout.json?raw'),

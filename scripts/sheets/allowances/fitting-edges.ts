@@ -1,0 +1,116 @@
+import type { Line } from '../form.ts';
+import { counted, length, percent, practice, thisShop } from './lines.ts';
+
+const edge = { least: 0, most: 6, why: 'no edge of a shop fitting takes more than a few inches' };
+const slip = { least: 0, most: 24, why: 'a straight end longer than 2 ft is a duct' };
+
+/** What the edges of fittings take where they are joined. */
+export const fittingEdges: readonly Line[] = [
+  counted(
+    'gore_pieces',
+    'Pieces of a gored elbow',
+    5,
+    'Of how many pieces is a gored elbow made, the two ends included, where its line does not say?',
+    { least: 2, most: 20, why: 'two pieces are one miter, and more than twenty are a bend' },
+    'open course: five at 90°',
+  ),
+  length(
+    'single_edge',
+    'Gore, single edge',
+    0.25,
+    'What is turned on the gore that goes inside?',
+    edge,
+    practice,
+  ),
+  length('double_edge', 'Gore, double edge', 0.5, 'What is turned on the mate of it?', edge, practice),
+  length(
+    'round_collar',
+    'Gore, straight end',
+    1,
+    'How long is the straight end of a gored elbow?',
+    slip,
+    practice,
+  ),
+  length(
+    'reducer_end',
+    'Reducer, at each end',
+    0,
+    'What does the joint of a reducer take beyond its curve?',
+    edge,
+    practice,
+  ),
+  length(
+    'neck',
+    'Straight end, rectangular',
+    1,
+    'How long is the straight end of a rectangular fitting?',
+    slip,
+    practice,
+  ),
+  length(
+    'square_end',
+    'Square to round, square end',
+    1,
+    'What does its rectangular end take?',
+    edge,
+    practice,
+  ),
+  length('round_end', 'Square to round, round end', 0.5, 'What does its round end take?', edge, practice),
+  length(
+    'tap_tabs',
+    'Tap, tabs',
+    0.5,
+    'What is left beyond the curve of a tap, to turn out?',
+    edge,
+    practice,
+  ),
+  length(
+    'tap_end',
+    'Tap, square end',
+    1.5,
+    'What does the joint at the square end of a tap take?',
+    edge,
+    practice,
+  ),
+  length(
+    'tap_shortest',
+    'Tap, shortest side',
+    3,
+    'How long is a tap at its shortest line?',
+    { least: 0.5, most: 60, why: 'a shorter one cannot be joined, and a longer one is a duct' },
+    practice,
+  ),
+  length(
+    'boot_square_end',
+    'Boot, square end',
+    0.5,
+    'What stands beyond the rectangular end of a boot?',
+    edge,
+    practice,
+  ),
+  length(
+    'boot_round_end',
+    'Boot, round end',
+    0.25,
+    'What stands beyond the round end of a boot?',
+    edge,
+    'workshop textbook: 1/8 to 1/4 in',
+  ),
+  length(
+    'cap_flange',
+    'Cap, rectangular',
+    1,
+    'What is turned up on each side of a rectangular cap?',
+    edge,
+    practice,
+  ),
+  length(
+    'disc_flange',
+    'Cap, round',
+    0.25,
+    'What is turned up round a round cap?',
+    { least: 0, most: 2, why: 'a wider flange tears' },
+    'workshop textbook: 1/8 to 1/4 in',
+  ),
+  percent('fitting_waste', 'Drop between patterns', 0.25, thisShop),
+];

@@ -1,0 +1,19 @@
+import type { Workbook } from '../../../src/workbook/document.ts';
+import { allowances } from './allowances.ts';
+import { cutList } from './cut-list.ts';
+import { examples } from './examples.ts';
+import { job } from './job.ts';
+import { kinds } from './kinds.ts';
+import { kindSheet } from './sheet.ts';
+
+const forms = [job, ...kinds.map(kindSheet), cutList, allowances];
+
+export const fittings: Workbook = {
+  id: 'fittings',
+  title: 'Fittings',
+  kind: 'template',
+  template: { name: 'Fittings', revision: 1 },
+  sheets: forms.map((one) => one.sheet),
+  names: Object.assign({}, ...forms.map((one) => one.names)),
+  examples,
+};
