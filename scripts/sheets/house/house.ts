@@ -50,7 +50,7 @@ export function houseForm(plan: Plan): Form {
       ...jobHead('Before you begin', [
         cautions.edges,
         cautions.fiber,
-        'In attics mind heat, nails, wires and where you step.',
+        'In attics mind heat, nails, wires, your step.',
         cautions.sealFirst,
         cautions.localCode,
       ]),
@@ -132,7 +132,7 @@ export function houseForm(plan: Plan): Form {
           },
           { content: 1, ...factor },
         ),
-        words('stretches the trunk, the branches and the longest way'),
+        words('stretches trunk, branches and longest way'),
       ),
       namedLine(
         'difficulty',

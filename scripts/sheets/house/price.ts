@@ -30,6 +30,9 @@ const works = (plan: Plan) =>
     ],
   ] as const;
 
+/** What a line says about itself, over the columns that only work needs. */
+const remark = { across: 3, ...onBelow };
+
 const dear = { least: 0, most: 1_000_000, why: 'a house does not cost a million' };
 const part = (least: number, most: number, why: string) => ({ least, most, why });
 
@@ -40,7 +43,7 @@ export function priceForm(plan: Plan): Form {
     id: 'price',
     name: 'Price',
     says: 'Say what an hour costs and what the shop must earn; read here the hours, the cost and the price.',
-    widths: [25, 13, 7, 9, 26],
+    widths: [23, 13, 6, 8, 20],
     lines: [
       line(...['Work', 'How much', 'Unit', 'Hours', 'Where'].map(heading)),
       ...listed.map(([work, amount, unit, more, where], index): Line => {
@@ -58,19 +61,19 @@ export function priceForm(plan: Plan): Form {
         'labor_hours',
         words('Hours in all'),
         figured(`SUM(D2:D${lastWork})`, hours),
+        words('by the table of labor on Allowances', remark),
         null,
         null,
-        words('by the table of labor on Allowances', onBelow),
       ),
       emptyLine,
-      line(heading('Cost'), null, null, null, heading('What it is')),
+      line(heading('Cost'), null, heading('What it is'), null, null),
       namedLine(
         'material',
         words('Material'),
         figured(`SUM(${itemCosts})`, dollars),
+        words('whole sheets, rolls, bags and boxes of the order; waste is in them', remark),
         null,
         null,
-        words('whole sheets, rolls, bags and boxes of the order; waste is in them', onBelow),
       ),
       money(
         'wage',
@@ -92,9 +95,9 @@ export function priceForm(plan: Plan): Form {
         'labor_cost',
         words('Labor'),
         figured('PRICE.LABOR(labor_hours,wage,burden)', dollars),
+        words('hours with their burden', remark),
         null,
         null,
-        words('hours with their burden'),
       ),
       money(
         'other_cost',
@@ -139,9 +142,9 @@ export function priceForm(plan: Plan): Form {
           },
           { content: 'purchase' },
         ),
+        words('in most states a contractor pays it on buying', remark),
         null,
         null,
-        words('in most states a contractor pays it on buying', onBelow),
       ),
       emptyLine,
       line(heading('Price'), null, null, null, null),
@@ -151,9 +154,9 @@ export function priceForm(plan: Plan): Form {
         'price',
         words('The house is sold for'),
         figured(job('total'), { ...dollars, style: { bold: true } }),
+        words('with the tax that the customer pays', remark),
         null,
         null,
-        words('with the tax that the customer pays'),
       ),
     ],
   });
@@ -177,9 +180,9 @@ function money(
     name,
     words(label),
     given({ asks, ...limits, usual: content }, { content, ...dollars }),
+    words(says, remark),
     null,
     null,
-    words(says, onBelow),
   );
 }
 
@@ -195,8 +198,8 @@ function rate(
     name,
     words(label),
     given({ asks, ...limits, usual: content }, { content, ...share }),
+    words(says, remark),
     null,
     null,
-    words(says, onBelow),
   );
 }

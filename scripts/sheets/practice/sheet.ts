@@ -1,10 +1,10 @@
-import { check, figured, given, heading, onBelow, words } from '../cells.ts';
+import { check, figured, given, heading, onBelow } from '../cells.ts';
 import { type Form, form } from '../form.ts';
 import { firstOf } from '../sentences.ts';
 import { type Table, table } from '../table.ts';
 import type { Problem, Topic } from './problem.ts';
 
-const columns = ['number', 'asks', 'answer', 'mark', 'key', 'how', 'a', 'b', 'c'] as const;
+const columns = ['asks', 'answer', 'mark', 'key', 'how', 'a', 'b', 'c'] as const;
 type Column = (typeof columns)[number];
 
 export function problemsOf(topic: Topic): Table<Column> {
@@ -19,10 +19,9 @@ export function topicForm(topic: Topic, firstNumber: number): Form {
     id: topic.id,
     name: topic.name,
     says: topic.says,
-    widths: [5, 33, 12, 24, 11, 26, 9, 9, 9],
+    widths: [34, 13, 21, 12, 30, 9, 9, 9],
     lines: [
       lines.line({
-        number: heading('No.'),
         asks: heading('Problem'),
         answer: heading('Your answer'),
         mark: heading('Mark'),
@@ -47,15 +46,13 @@ function problemLine(lines: Table<Column>, problem: Problem, row: number, number
     `IF(${at('answer')}="","",IF(OR(${at('mark')}="holds",show_keys="yes"),${put(formula)},""))`;
   const [a, b, c] = problem.numbers.map((one) => figured(one));
   return lines.line({
-    number: words(String(number)),
-    asks: figured(put(problem.asks), onBelow),
+    asks: figured(`"${number}. "&${put(problem.asks)}`, onBelow),
     answer: given(
       {
         asks: `What is your answer to problem ${number}?`,
         least: problem.least,
         most: problem.most,
         why: 'anything beyond is a slip of the unit',
-        mayBeBlank: true,
       },
       problem.answer,
     ),

@@ -1,4 +1,4 @@
-import { check, count, figured, given, heading, onBelow, share, words } from '../cells.ts';
+import { check, count, figured, given, heading, share, words } from '../cells.ts';
 import { emptyLine, type Form, form, line, namedLine } from '../form.ts';
 import { cautions } from '../head.ts';
 import { firstOf } from '../sentences.ts';
@@ -14,7 +14,7 @@ export function startForm(topics: readonly Topic[]): Form {
     id: 'start',
     name: 'Start',
     says: 'Say who works here and with which number; then go through the sheets, and come back to see how many are right.',
-    widths: [24, 14, 12, 12, 14],
+    widths: [19, 12, 11, 9, 17],
     lines: [
       line(heading('Who works here'), null, null, null, null),
       line(words('Name'), given({ asks: 'Who works through these problems?' }), null, null, null),
@@ -31,7 +31,7 @@ export function startForm(topics: readonly Topic[]): Form {
           },
           { content: 1, ...count },
         ),
-        words('from 1 to 12: each has other figures'),
+        words('from 1 to 12: each has other figures', { across: 3 }),
       ),
       namedLine(
         'show_keys',
@@ -44,13 +44,13 @@ export function startForm(topics: readonly Topic[]): Form {
           },
           { content: 'no' },
         ),
-        words('never before there is an answer'),
+        words('never before there is an answer', { across: 3 }),
       ),
       emptyLine,
       line(heading('Before you cut metal'), null, null, null, null),
-      line(words(cautions.edges)),
-      line(words(cautions.tryFirst)),
-      line(words(cautions.localCode)),
+      line(words(cautions.edges, { across: 5 }), null, null, null, null),
+      line(words(cautions.tryFirst, { across: 5 }), null, null, null, null),
+      line(words(cautions.localCode, { across: 5 }), null, null, null, null),
       emptyLine,
       line(...['How it stands', 'Problems', 'Answered', 'Right', 'Mark'].map(heading)),
       ...topics.map((topic, index) => {
@@ -71,7 +71,13 @@ export function startForm(topics: readonly Topic[]): Form {
         figured(`D${last + 1}/B${last + 1}`, { ...share, format: { type: 'percent', places: 0 } }),
       ),
       emptyLine,
-      line(words('A hint tells what to think of again. Change the answer as often as you like.', onBelow)),
+      line(
+        words('A hint tells what to think of again. Change the answer as often as you like.', { across: 5 }),
+        null,
+        null,
+        null,
+        null,
+      ),
     ],
   });
 }
