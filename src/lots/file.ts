@@ -6,7 +6,7 @@ import { brokenSeal, type Seals, sealsOf } from '../workbook/seal.ts';
 import { noValues } from '../workbook/values.ts';
 import { isHouseType } from './commands.ts';
 import { type LotTable, typeName, typeNamed } from './lot-table.ts';
-import { type LotTableFile, lotTableFile } from './schema.ts';
+import { type LotTableFile, lotTableFile, storedLots } from './schema.ts';
 
 export const newestLotVersion = 1;
 
@@ -73,6 +73,18 @@ export function readStoredLotTable(data: unknown): Outcome<LotTable, LotFileFaul
   const { lots, seals = {} } = parsed.data;
   const table = { ...lots, types } as LotTable; // optional fields are absent, never undefined
   const fault = togetherFault(table) ?? sealFault(table, seals);
+  return fault ? failed(fault) : done(table);
+}
+
+/** A lot table from its lots as data that nobody has looked at yet, and types that have been read already. */
+export function joinLotTable(lots: unknown, types: readonly Workbook[]): Outcome<LotTable, LotFileFault> {
+  const parsed = storedLots.safeParse(lots);
+  if (!parsed.success) {
+    const [issue] = parsed.error.issues;
+    return failed({ code: 'wrong_shape', place: issue?.path.join(' › ') ?? '', says: issue?.message ?? '' });
+  }
+  const table = { ...parsed.data, types } as LotTable; // optional fields are absent, never undefined
+  const fault = togetherFault(table);
   return fault ? failed(fault) : done(table);
 }
 

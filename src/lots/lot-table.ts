@@ -52,3 +52,8 @@ export function freeName(wanted: string, taken: readonly string[]): string {
   while (!isFree(nameOf())) count += 1;
   return nameOf();
 }
+
+/** The empty table that one begins with. */
+export function emptyLotTable(id: string, title: string): LotTable {
+  return { id, title, types: [], rows: [] };
+}

@@ -221,7 +221,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   return (
     <WaitingContext value={waiting}>
       <WritingDeskContext value={desk}>
-        <div className="app">
+        <div className="app" data-wide={spot.page === 'lots' ? '' : undefined}>
           <Header
             title={workbook.title}
             template={workbook.template ?? null}

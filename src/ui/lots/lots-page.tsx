@@ -1,5 +1,144 @@
+import { useMemo, useState } from 'react';
+import { figureWorkbook } from '../../engine/figure-workbook.ts';
+import { lotColumns } from '../../lots/columns.ts';
+import { concernsOfAll } from '../../lots/concerns.ts';
+import { lotJob } from '../../lots/lot-givens.ts';
+import { typeNamed } from '../../lots/lot-table.ts';
+import { orderOfAll } from '../../lots/order-of-all.ts';
+import { lotTotals } from '../../lots/totals.ts';
+import { wordFaultOfLot } from '../../lots/wording.ts';
 import type { ShopPageProps } from '../shop-page.ts';
+import { BeginLots } from './begin-lots.tsx';
+import { CompareLots } from './compare-lots.tsx';
+import { FiguringBar } from './figuring-bar.tsx';
+import { gridColumns, whatDiffers } from './grid-columns.ts';
+import { HouseTypes } from './house-types.tsx';
+import { LotConcerns } from './lot-concerns.tsx';
+import { LotDeeds } from './lot-deeds.tsx';
+import type { LotDesk } from './lot-desk.ts';
+import { type GridPlace, LotGrid } from './lot-grid.tsx';
+import { LotsIn } from './lots-in.tsx';
+import { LotsOrderList } from './lots-order.tsx';
+import { LotsOut } from './lots-out.tsx';
+import { TableBar } from './table-bar.tsx';
+import { useLotDesk, useLotHistoryKeys, useLotState } from './use-lots.ts';
+import './lots.css';
 
-export function LotsPage(_: ShopPageProps) {
-  return null;
+/** Many houses of a few types: one row a lot, what it takes and costs, and one order list for all. */
+export function LotsPage(shop: ShopPageProps) {
+  const desk = useLotDesk();
+  if (desk === 'opening') return <p className="lots-note">Opening the lots …</p>;
+  if (desk === 'no storage') {
+    return (
+      <p role="alert">
+        This browser does not let the page keep lot tables. Look at its settings for this page.
+      </p>
+    );
+  }
+  return <Lots desk={desk} shop={shop} />;
+}
+
+function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageProps }) {
+  const state = useLotState(desk);
+  const [wanted, setHere] = useState<GridPlace>({ row: 0, column: 0 });
+  const [said, setSaid] = useState('');
+  /** Whether the columns stand there too that no lot changes. */
+  const [isFull, setFull] = useState(false);
+  useLotHistoryKeys(desk);
+  const { open, outcomes } = state;
+  const table = open?.table ?? null;
+  const all = useMemo(() => gridColumns(lotColumns(table?.types ?? [])), [table?.types]);
+  const columns = useMemo(() => (isFull || !table ? all : whatDiffers(table, all)), [isFull, table, all]);
+  const sums = useMemo(
+    () =>
+      table && {
+        totals: lotTotals(table, outcomes),
+        order: orderOfAll(table, outcomes),
+        concerns: concernsOfAll(table, outcomes),
+      },
+    [table, outcomes],
+  );
+  const here = {
+    row: Math.max(0, Math.min(wanted.row, (table?.rows.length ?? 1) - 1)),
+    column: Math.min(wanted.column, columns.length - 1),
+  };
+  const lot = table?.rows[here.row];
+
+  async function openAsJob(): Promise<void> {
+    const type = table && lot && typeNamed(table, lot.type);
+    if (!type || !lot || !table) return;
+    const title = `${lot.name}, ${table.title}`.slice(0, 120);
+    const job = lotJob(type, lot, { id: 'new', title });
+    if (!job.ok) {
+      setSaid(job.fault.map(wordFaultOfLot).join(' '));
+      return;
+    }
+    const values = await figureWorkbook(job.value, await shop.keeper.spareCalculator());
+    await shop.keeper.add({ workbook: job.value, values });
+    shop.onOpened();
+  }
+
+  return (
+    <section className="lots" aria-label="Lots">
+      <TableBar desk={desk} state={state} onSaid={setSaid} />
+      <p className="lots-said" role="status">
+        {said}
+      </p>
+      {table && sums ? (
+        <>
+          <HouseTypes desk={desk} lots={state} shop={shop} onSaid={setSaid} />
+          <LotDeeds
+            desk={desk}
+            table={table}
+            here={here}
+            isReadOnly={state.isReadOnly}
+            onHere={setHere}
+            onSaid={setSaid}
+            onOpenJob={openAsJob}
+          />
+          <FiguringBar desk={desk} state={state}>
+            <label className="lots-full">
+              <input type="checkbox" checked={isFull} onChange={(event) => setFull(event.target.checked)} />{' '}
+              Also what no lot changes yet
+            </label>
+          </FiguringBar>
+          {table.rows.length > 0 ? (
+            <LotGrid
+              table={table}
+              columns={columns}
+              outcomes={outcomes}
+              totals={sums.totals}
+              here={here}
+              isReadOnly={state.isReadOnly}
+              onHere={setHere}
+              onRun={desk.run}
+            />
+          ) : (
+            <p className="lots-note">
+              No lots yet.{' '}
+              {table.types.length === 0
+                ? 'Add a house type first.'
+                : 'Add one, or bring them in from a CSV file.'}
+            </p>
+          )}
+          <LotConcerns table={table} outcomes={outcomes} concerns={sums.concerns} />
+          {table.rows.length > 0 ? <LotsOrderList order={sums.order} /> : null}
+          {lot ? (
+            <CompareLots key={`${table.id} ${lot.name}`} table={table} here={lot} keeper={shop.keeper} />
+          ) : null}
+          {state.isReadOnly ? null : <LotsIn desk={desk} table={table} onSaid={setSaid} />}
+          <LotsOut
+            desk={desk}
+            table={table}
+            outcomes={outcomes}
+            order={sums.order}
+            isReadOnly={state.isReadOnly}
+            onSaid={setSaid}
+          />
+        </>
+      ) : (
+        <BeginLots desk={desk} onSaid={setSaid} />
+      )}
+    </section>
+  );
 }
