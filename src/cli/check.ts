@@ -10,6 +10,7 @@ import { labelOf } from '../workbook/label.ts';
 import { shownValue, standingOf } from '../workbook/standing.ts';
 import { refusal } from './answer.ts';
 import type { Command } from './command.ts';
+import { exampleRemarks } from './example-remarks.ts';
 import { type FiguredWorkbook, figured } from './figured-workbook.ts';
 import { fold } from './fold.ts';
 import { openFile } from './open-file.ts';
@@ -31,7 +32,8 @@ export const check: Command = {
   says: 'Prints every check, fault and caution of a workbook, sheet by sheet.',
   tells: [
     'Everything is figured anew from what was typed; the figures stored in the file are not trusted.',
-    'The shell gets 1 when a check says stop or a cell has no figure.',
+    'Of a template, every worked example is run as well.',
+    'The shell gets 1 when a check says stop, a cell has no figure or a worked example differs.',
   ],
   run: async (words) => {
     const read = readWords(words, []);
@@ -48,9 +50,11 @@ export const check: Command = {
     const all = bySheet.flatMap(({ remarks }) => remarks);
     const parts = bySheet.map(({ sheet, remarks }) => writeSheet(sheet, remarks));
     const mustStop = all.some(({ mark }) => mark === 'stop' || mark === 'fault');
+    // Last, since the calculator holds the example's workbook afterwards.
+    const examples = await exampleRemarks(book.workbook, book.calculator);
     return {
-      text: [heading(book), ...parts, tally(all)].join('\n\n'),
-      exit: mustStop ? 1 : 0,
+      text: [heading(book), ...parts, ...(examples ? [examples.text] : []), tally(all)].join('\n\n'),
+      exit: mustStop || examples?.hold === false ? 1 : 0,
     };
   },
 };

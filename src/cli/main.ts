@@ -6,9 +6,10 @@ import { fold } from './fold.ts';
 import { harmless } from './harmless.ts';
 import { helpOn, overview } from './help.ts';
 import { lots } from './lots.ts';
+import { newJob } from './new.ts';
 import { takeoff } from './takeoff.ts';
 
-const commands = [figure, check, takeoff, compare, lots];
+const commands = [figure, check, takeoff, compare, lots, newJob];
 
 async function answerTo(words: readonly string[]): Promise<Answer> {
   const [first, ...rest] = words;
@@ -26,12 +27,20 @@ async function answerTo(words: readonly string[]): Promise<Answer> {
   return command.run(rest);
 }
 
+/** Each line of a refusal on its own. */
+function refused(text: string): string {
+  return text
+    .split('\n')
+    .map((line) => fold(line))
+    .join('\n');
+}
+
 // Whoever reads may stop reading, as `head` does; that is no fault.
 process.stdout.on('error', (error) => {
   if (!('code' in error && error.code === 'EPIPE')) throw error;
 });
 
 const { text, exit } = await answerTo(process.argv.slice(2));
-if (exit === 2) process.stderr.write(`${harmless(fold(text))}\n`);
+if (exit === 2) process.stderr.write(`${harmless(refused(text))}\n`);
 else process.stdout.write(`${harmless(text)}\n`);
 process.exitCode = exit;
