@@ -19,9 +19,10 @@ export function formulaRefusal(workbook: Workbook, formula: string): string | nu
   return outcome.ok ? null : wordFormulaFault(outcome.fault, formula);
 }
 
-const refusalsTold = 8;
+const refusalsTold = 10;
 
-/** The same for every formula that a difference brings in; where it brings several, each refusal with its cell. A formula
+/** The same for every formula that a difference brings in; where it brings several, each refusal with its cell on a line of
+ *  its own. A formula
  *  that only goes along with something else was taken before: it is refused for nothing that was wrong with it then. */
 export function refuseFormula(workbook: Workbook, difference: Difference, isTyped: boolean): string | null {
   const after = withWordsOf(workbook, difference);
@@ -34,12 +35,12 @@ export function refuseFormula(workbook: Workbook, difference: Difference, isType
     if (!isTyped && isFormula(before) && formulaRefusal(workbook, before.formula) !== null) continue;
     const sheet = sheetWithId(workbook, change.sheet)?.name ?? '';
     refusals.push({ place: `${sheet}!${writeAddress(change.address)}`, sentence });
-    if (refusals.length > refusalsTold) break;
   }
   const [first] = refusals;
   if (refusals.length < 2) return first?.sentence ?? null;
   const told = refusals.slice(0, refusalsTold).map(({ place, sentence }) => `${place}: ${sentence}`);
-  return [...told, ...(refusals.length > refusalsTold ? ['And more.'] : [])].join(' ');
+  const rest = refusals.length - told.length;
+  return [...told, ...(rest > 0 ? [`And ${rest} more.`] : [])].join('\n');
 }
 
 /** The workbook with the names and sheets that formulas can use afterwards. */

@@ -1,10 +1,12 @@
 import { Suspense, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { CellAddress, CellRange } from '../base/address.ts';
 import type { Outcome } from '../base/outcome.ts';
+import type { Session } from '../session/session.ts';
 import { cellsOf, sheetWithId } from '../workbook/cells.ts';
 import type { Command } from '../workbook/commands.ts';
 import type { Sheet } from '../workbook/document.ts';
 import { sumsOf } from '../workbook/selection-sums.ts';
+import { sheetReaders } from '../workbook/sheet-readers.ts';
 import type { Standing } from '../workbook/standing.ts';
 import type { DeskKeeper } from './desk.ts';
 import type { DressWish } from './dress/cell-dress.tsx';
@@ -68,6 +70,14 @@ function backToWriting({ cells }: Spot, { sheetId, address }: NonNullable<Spot['
   return { sheetId, cells: { ...cells, [sheetId]: { here: address, head: address } } };
 }
 
+/** What a sheet that goes leaves behind. */
+function readersWords(readers: number): string {
+  if (readers === 0) return '';
+  return readers === 1
+    ? ' 1 cell of another sheet read it and has no figure now.'
+    : ` ${readers} cells of other sheets read it and have no figure now.`;
+}
+
 export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const laid = useDesk(keeper);
   const { session, shelf, freed } = laid;
@@ -78,7 +88,10 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   /** The sheet whose needs are looked at; null for all of them. */
   const [attention, setAttention] = useState<string | null>(null);
   const [dressWish, setDressWish] = useState<DressWish | null>(null);
-  const [notice, setNotice] = useState<NoticeText | null>(null);
+  const [told, setTold] = useState<{ readonly notice: NoticeText | null; readonly of: Session } | null>(null);
+  // What was said of one workbook is not said over another.
+  const notice = told?.of === session ? told.notice : null;
+  const setNotice = (next: NoticeText | null) => setTold({ notice: next, of: keeper.getDesk().session });
   const sheet = sheetWithId(workbook, spot.sheetId) ?? workbook.sheets[0];
   const sheetId = sheet?.id ?? '';
   const spotted = spot.cells[sheetId];
@@ -90,8 +103,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   const waitingEntries = useSyncExternalStore(waiting.subscribe, waiting.current);
   const [desk] = useState(createWritingDesk);
   const writing = useSyncExternalStore(desk.subscribe, desk.current);
-  const told = spot.writing ?? { sheetId, address };
-  const explanation = useExplanation(session, state, told.sheetId, told.address);
+  const subject = spot.writing ?? { sheetId, address };
+  const explanation = useExplanation(session, state, subject.sheetId, subject.address);
 
   const marked = useMemo(
     () => explanation.comesFrom.filter((link) => link.sheetId === sheetId).map((link) => link.range),
@@ -121,9 +134,12 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   }, [workbook.title]);
   useEffect(() => {
     freed.then(() =>
-      setNotice({ sentence: 'The other window has let go of this workbook.', action: 'Work on it here' }),
+      setTold({
+        notice: { sentence: 'The other window has let go of this workbook.', action: 'Work on it here' },
+        of: session,
+      }),
     );
-  }, [freed]);
+  }, [freed, session]);
 
   // Whoever picked cells of another sheet comes back to the formula's own when it is written.
   useEffect(() => {
@@ -190,12 +206,13 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   }
 
   function removeSheet({ id, name }: Sheet): boolean {
+    const readers = sheetReaders(workbook, id);
     const outcome = runFromList({ type: 'remove_sheet', sheet: id });
     if (outcome.ok) {
       const { history } = session.getState();
       const deed = history.done.at(-1);
       setNotice({
-        sentence: `The sheet ${name} was taken out, with all that stood on it.`,
+        sentence: `The sheet ${name} was taken out, with all that stood on it.${readersWords(readers)}`,
         action: 'Put it back',
         act: () => {
           setNotice(null);
@@ -350,7 +367,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
             session={session}
             state={state}
             explanation={explanation}
-            selection={selection}
+            selection={subject.sheetId === sheetId ? selection : null}
+            isInView={subject.sheetId === sheetId}
             dressWish={dressWish}
             onGo={(to, cell) => go(to, cell)}
             key={`${workbook.id}`}

@@ -29,9 +29,13 @@ export function headingOver(sheet: Sheet, { row, column }: CellAddress): string 
   return '';
 }
 
-/** The first words in the row, left of the cell, typed or figured. An answer picked from a few names no row. */
+/** The first words in the row, left of the cell, typed or figured. An answer picked from a few names no row, a row of
+ *  headings has no name, and words stand for themselves. */
 export function rowName(sheet: Sheet, { row, column }: CellAddress, values: Values): string {
-  for (const [place, cell] of (sheet.rows[row] ?? []).slice(0, column).entries()) {
+  const cells = sheet.rows[row] ?? [];
+  if (cells[column]?.role === 'text' || cells.filter((cell) => cell?.role === 'heading').length > 1)
+    return '';
+  for (const [place, cell] of cells.slice(0, column).entries()) {
     if (cell?.question?.choices) continue;
     const value = shownValue(sheet, { row, column: place }, cell, values);
     if (typeof value === 'string' && value !== '' && cell?.role !== 'check') return value;

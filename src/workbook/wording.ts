@@ -144,9 +144,9 @@ export function wordQuestionFault(fault: QuestionFault): string {
   }
 }
 
-const refusalsTold = 8;
+const refusalsTold = 10;
 
-/** Every entry that is not taken, each with its cell; of very many only the first. */
+/** Every entry that is not taken, each with its cell on a line of its own; of very many the first, and how many more. */
 function wordRefusals(refused: readonly RefusedEntry[]): string {
   const told = refused.slice(0, refusalsTold).map(({ sheet, address, fault }) => {
     const place = sheet === undefined ? writeAddress(address) : `${sheet}!${writeAddress(address)}`;
@@ -154,7 +154,7 @@ function wordRefusals(refused: readonly RefusedEntry[]): string {
   });
   const rest = refused.length - told.length;
   const more = rest > 0 ? [`And ${rest} more.`] : [];
-  return ['Nothing was written.', ...told, ...more].join(' ');
+  return ['Nothing was written.', ...told, ...more].join('\n');
 }
 
 /** Why a file is not opened. The open workbook is as it was. */

@@ -29,6 +29,10 @@ test('saving again writes the same file without asking, also after a reload', as
   await demo.goTo('Pieces');
   await demo.type('C2', '18');
   await expect.poll(() => quietLine(page)).toContain(`changed since it was saved to ${name}`);
+  await page.keyboard.press('Control+z');
+  await expect.poll(() => quietLine(page)).toContain(`· saved to ${name}`);
+  await page.keyboard.press('Control+y');
+  await expect.poll(() => quietLine(page)).toContain(`changed since it was saved to ${name}`);
   await demo.press('Save to a file');
   await expect.poll(() => quietLine(page)).toContain(`· saved to ${name}`);
   expect(await widthOnDisk(page)).toBe(18);

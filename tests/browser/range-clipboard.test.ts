@@ -87,7 +87,9 @@ test('a paste that givens refuse changes nothing and tells every refusal at once
   await copyElsewhere('61\tlong\n18\t12');
   await cell('B2').click();
   await keys('Control+v');
-  expect(await complaint()).toMatch(/^Nothing was written\. B2: 61″ is outside .* C2: “long” cannot be read/);
+  expect(await complaint()).toMatch(
+    /^Nothing was written\.\nB2: 61″ is outside .*\nC2: “long” cannot be read/,
+  );
   expect(await words('B2')).toBe('16″');
   expect(await words('B3')).toBe('fill');
 });

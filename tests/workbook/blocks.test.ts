@@ -64,7 +64,7 @@ describe('a block of texts', () => {
       rows: [['99', 'R-9 wrap'], ['x']],
     });
     const sentence = outcome.ok ? '' : wordCommandFault(outcome.fault);
-    expect(sentence).toMatch(/^Nothing was written\. B2: 99″.*C2: “R-9 wrap”.*B3: “x”/);
+    expect(sentence).toMatch(/^Nothing was written\.\nB2: 99″.*\nC2: “R-9 wrap”.*\nB3: “x”/);
   });
 });
 

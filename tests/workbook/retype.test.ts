@@ -33,6 +33,6 @@ test('nothing is written where one entry is refused, and every refusal is told w
   if (outcome.ok) throw new Error('taken');
   const told = wordCommandFault(outcome.fault);
   expect(told).toMatch(
-    /^Nothing was written\. Pieces!B2: .* Pieces!C2: .* Wrap round!B2: This cell is figured/s,
+    /^Nothing was written\.\nPieces!B2: .*\nPieces!C2: .*\nWrap round!B2: This cell is figured/s,
   );
 });

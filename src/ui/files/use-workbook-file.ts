@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Session } from '../../session/session.ts';
 import type { Workbook } from '../../workbook/document.ts';
+import type { Deed } from '../../workbook/history.ts';
 import type { DeskKeeper } from '../desk.ts';
 import { canPickFiles, type FileHandle, pickToOpen, workbookKind } from './file-picker.ts';
 import { knownFiles } from './known-files.ts';
@@ -17,6 +18,18 @@ export interface WorkbookFile {
   readonly savedWords: string;
 }
 
+/** As of when a file holds a workbook: after which deed. Taking back all that was done since leads to the same again. */
+interface Saved {
+  readonly name: string;
+  readonly id: string;
+  readonly last: Deed | undefined;
+}
+
+function savedNow(session: Session, name: string): Saved {
+  const { workbook, history } = session.getState();
+  return { name, id: workbook.id, last: history.done.at(-1) };
+}
+
 const files = knownFiles();
 
 /** `onSay` takes what has to be told, or null where all is well; `onOpened` is called when another workbook lies open. */
@@ -27,7 +40,7 @@ export function useWorkbookFile(
   onSay: (sentence: string | null) => void,
   onOpened: () => void,
 ): WorkbookFile {
-  const [saved, setSaved] = useState<{ readonly name: string; readonly workbook: Workbook } | null>(null);
+  const [saved, setSaved] = useState<Saved | null>(null);
   const [before, setBefore] = useState<{ readonly name: string; readonly id: string } | null>(null);
   const { id } = workbook;
 
@@ -41,10 +54,10 @@ export function useWorkbookFile(
     onSay(null);
     onOpened();
     await keeper.add(kept.value);
-    const opened = keeper.getDesk().session.getState().workbook;
+    const opened = keeper.getDesk().session;
     if (!handle) return;
-    setSaved({ name: file.name, workbook: opened });
-    await rememberFile(opened.id, handle, files);
+    setSaved(savedNow(opened, file.name));
+    await rememberFile(opened.getState().workbook.id, handle, files);
   }
 
   async function pick(): Promise<void> {
@@ -58,11 +71,12 @@ export function useWorkbookFile(
 
   async function save(where: 'same' | 'another'): Promise<void> {
     const kept = session.kept();
+    const now = savedNow(session, '');
     try {
       const name = await saveFile(kept, files, where);
       if (!name.ok) return onSay(name.fault);
       if (name.value === null) return;
-      setSaved({ name: name.value, workbook: kept.workbook });
+      setSaved({ ...now, name: name.value });
       onSay(null);
     } catch (fault) {
       onSay(`The workbook was not saved to a file. ${wordsOf(fault)}`);
@@ -72,8 +86,8 @@ export function useWorkbookFile(
   return { open: (file) => open(file), pick: canPickFiles() ? pick : null, save, savedWords: words() };
 
   function words(): string {
-    if (saved?.workbook.id !== id) return before?.id === id ? `saved before to ${before.name}` : '';
-    return saved.workbook === workbook
+    if (saved?.id !== id) return before?.id === id ? `saved before to ${before.name}` : '';
+    return saved.last === session.getState().history.done.at(-1)
       ? `saved to ${saved.name}`
       : `changed since it was saved to ${saved.name}`;
   }

@@ -94,6 +94,8 @@ export function FindPanel({
     setNews(`${count} typed anew.`);
     // The next one moves up into the place of the one that no longer holds what is looked for.
     if (some.length > 1) setAt(null);
+    // The button that was pressed may have nothing left to do, and would drop the focus.
+    if (some.length === retypable.length) field.current?.focus();
   }
 
   function onKeyDown(event: KeyboardEvent<HTMLElement>): void {

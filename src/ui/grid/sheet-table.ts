@@ -135,6 +135,8 @@ export function createSheetTable(
       ensureDomOrder: true,
       suppressHeaderFocus: true,
       suppressAnimationFrame: true,
+      // A sheet always has rows; the table would say otherwise before they are there.
+      suppressNoRowsOverlay: true,
       suppressRowHoverHighlight: true,
       animateRows: false,
       suppressColumnMoveAnimation: true,

@@ -26,12 +26,15 @@ export function WorkingPanel({
   state,
   explanation,
   selection,
+  isInView,
   dressWish,
   onGo,
 }: {
   readonly session: Session;
   readonly state: SessionState;
   readonly explanation: Explanation | null;
+  /** Whether the sheet of the cell stands before the person; what they do not see they do not dress. */
+  readonly isInView: boolean;
   readonly dressWish: DressWish | null;
   /** Null while a single cell is selected. */
   readonly selection: SelectedCells | null;
@@ -58,7 +61,7 @@ export function WorkingPanel({
       ) : (
         <p className="working-quiet">Choose a cell to see how it is worked out.</p>
       )}
-      {sheet && explanation ? (
+      {sheet && explanation && isInView ? (
         <Suspense fallback={null}>
           <CellDress
             session={session}
