@@ -48,9 +48,14 @@ function totalOf(table: LotTable, outcomes: readonly (LotOutcome | null)[], colu
     least,
     most: inOrder(numbers).at(-1) ?? null,
     counted: numbers.length,
-    // A column of words has no total that anything could be missing from.
-    leftOut: numbers.length === 0 ? leftOut.filter(({ why }) => why.code !== 'not_a_number') : leftOut,
+    leftOut: leftOut.filter(({ why }) => isMissing(why, column, numbers.length)),
   };
+}
+
+/** A column of words has no total that anything could be missing from, nor does a range miss a type without such a figure. */
+function isMissing(why: LeftOut, { adds }: ResultColumn, counted: number): boolean {
+  if (why.code === 'not_a_number') return counted > 0;
+  return why.code !== 'no_such_result' || adds;
 }
 
 /** Lots that are left out for the same reason, together. */

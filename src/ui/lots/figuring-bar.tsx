@@ -45,7 +45,9 @@ function wordsOf({ work, keeping, isReadOnly }: LotDeskState, done: number, coun
         : 'Kept in this browser.';
   const figured =
     done === count
-      ? `All ${count} lots figured.`
+      ? count === 1
+        ? 'The lot is figured.'
+        : `All ${count} lots figured.`
       : work === 'figuring'
         ? `${done} of ${count} lots figured …`
         : work === 'failed'

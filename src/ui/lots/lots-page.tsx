@@ -7,6 +7,7 @@ import { typeNamed } from '../../lots/lot-table.ts';
 import { orderOfAll } from '../../lots/order-of-all.ts';
 import { lotTotals } from '../../lots/totals.ts';
 import { wordFaultOfLot } from '../../lots/wording.ts';
+import { HouseForm } from '../house/house-form.tsx';
 import type { ShopPageProps } from '../shop-page.ts';
 import { BeginLots } from './begin-lots.tsx';
 import { CompareLots } from './compare-lots.tsx';
@@ -139,6 +140,15 @@ function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageP
       ) : (
         <BeginLots desk={desk} onSaid={setSaid} />
       )}
+      {shop.state.workbook.kind === 'template' ? (
+        <details className="lots-part">
+          <summary>
+            {shop.state.workbook.title} as a house type{' '}
+            <span>{shop.state.workbook.house ? 'the open template' : 'the open template is none yet'}</span>
+          </summary>
+          <HouseForm session={shop.session} state={shop.state} />
+        </details>
+      ) : null}
     </section>
   );
 }

@@ -1,6 +1,6 @@
+import { units } from '../../base/unit.ts';
 import { isSameResult } from '../../lots/columns.ts';
-import type { LotTotal } from '../../lots/totals.ts';
-import { leftOutTogether } from '../../lots/totals.ts';
+import { type LotTotal, leftOutTogether } from '../../lots/totals.ts';
 import { lotsInWords, wordLeftOut } from '../../lots/wording.ts';
 import { showValue } from '../../workbook/show.ts';
 import { type GridColumn, headOf } from './grid-columns.ts';
@@ -59,5 +59,8 @@ export function sayTotal({ column, sum, least, most }: LotTotal): string {
   const show = (value: number) => showValue(value, column.cell.unit, column.cell.format).text;
   if (sum !== null) return show(sum);
   if (least === null || most === null) return '';
-  return show(least) === show(most) ? show(least) : `${show(least)} to ${show(most)}`;
+  if (show(least) === show(most)) return show(least);
+  const label = column.cell.unit ? units[column.cell.unit].label : '';
+  const bare = show(least).endsWith(` ${label}`) ? show(least).slice(0, -label.length - 1) : show(least);
+  return `${bare} to ${show(most)}`;
 }

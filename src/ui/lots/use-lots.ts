@@ -20,7 +20,9 @@ export function useLotHistoryKeys(desk: LotDesk): void {
     const onKey = (event: KeyboardEvent) => {
       const { target } = event;
       const hasOwnUndo = target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
-      if (!(event.ctrlKey || event.metaKey) || event.altKey || hasOwnUndo) return;
+      // What is marked in the house form is done to the open template.
+      const isOfWorkbook = target instanceof Element && target.closest('.house-form') !== null;
+      if (!(event.ctrlKey || event.metaKey) || event.altKey || hasOwnUndo || isOfWorkbook) return;
       const key = event.key.toLowerCase();
       const isRedo = key === 'y' || (key === 'z' && event.shiftKey);
       if (key !== 'z' && !isRedo) return;
