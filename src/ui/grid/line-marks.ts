@@ -10,7 +10,8 @@ export interface LineMarks {
   readonly dropping: Drop | null;
 }
 
-/** Marks row numbers and column letters of lines that are selected from end to end, and where they would be let go. */
+/** Marks row numbers and column letters of lines that the selection touches, of those that are selected from end to end,
+ *  and where they would be let go. */
 export function markLines(host: HTMLElement, marks: LineMarks): void {
   for (const element of host.querySelectorAll<HTMLElement>(lineNames)) {
     const line = lineOf(element);
@@ -21,6 +22,7 @@ export function markLines(host: HTMLElement, marks: LineMarks): void {
 const lineNames = '.ag-cell[col-id="row"], .ag-header-cell[col-id^="c"]';
 
 export function markLine(element: HTMLElement, line: SheetLine, { range, dropping }: LineMarks): void {
+  mark(element, 'reached', line.at >= range.from[line.axis] && line.at <= range.to[line.axis]);
   mark(element, 'wholeLine', hasLine(range, line));
   mark(element, 'drop', dropSide(dropping, { [line.axis]: line.at }) ?? false);
 }

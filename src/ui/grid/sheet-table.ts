@@ -230,6 +230,13 @@ export function createSheetTable(
   widen();
   const area = host.querySelector('.ag-grid-viewport');
   if (place) area?.scrollTo(place.left, place.top);
+  // Column letters that come into view are new ones.
+  let left = place?.left ?? 0;
+  area?.addEventListener('scroll', () => {
+    if (area.scrollLeft === left) return;
+    left = area.scrollLeft;
+    requestAnimationFrame(() => markLines(host, sight));
+  });
   if (!place || !sameAddress(place.selected, first.selected)) reveal(first.selected);
   for (const bar of host.querySelectorAll<HTMLElement>(scrollBars)) bar.tabIndex = -1;
   return {
@@ -242,7 +249,7 @@ export function createSheetTable(
       if (hasNews || next.tagged !== before.tagged || next.waiting !== before.waiting) refresh(before.sheet);
       // A moved selection touches nothing else, so it is painted without the table's own, slower way.
       markAnew(host, before, next);
-      if (next.range !== before.range || next.dropping !== before.dropping) markLines(host, next);
+      markLines(host, next);
       if (!sameAddress(before.selected, next.selected)) reveal(next.selected);
     },
     reveal,
