@@ -12,6 +12,11 @@ export function figureHeading(content: string): Cell {
   return { content, role: 'heading', style: { align: 'right' } };
 }
 
+/** A cell with a note for whoever wonders about it. */
+export function noted(cell: Cell, note: string): Cell {
+  return { ...cell, note };
+}
+
 export function words(content: string, more: More = {}): Cell {
   return { content, role: 'text', ...more };
 }

@@ -15,7 +15,7 @@ const topics = practice.sheets.filter(({ name }) => name !== 'Start' && name !==
 
 /** The rows of problems by their sheet, counted from 0. */
 const problems = topics.flatMap((sheet) =>
-  sheet.rows.flatMap((row, at) => (row[1]?.role === 'given' ? [{ sheet: sheet.name, row: at }] : [])),
+  sheet.rows.flatMap((row, at) => (row[2]?.role === 'given' ? [{ sheet: sheet.name, row: at }] : [])),
 );
 
 async function opened() {
@@ -45,7 +45,7 @@ test('no key and no working shows before there is an answer, whatever the number
     await set('Start', 2, 1, number);
     expect([...values].filter(([, value]) => isFault(value))).toEqual([]);
     for (const { sheet, row } of problems) {
-      expect([at(sheet, row, 2), at(sheet, row, 3), at(sheet, row, 4)]).toEqual(['', '', '']);
+      expect([at(sheet, row, 3), at(sheet, row, 4), at(sheet, row, 5)]).toEqual(['', '', '']);
     }
   }
 });
@@ -57,20 +57,20 @@ test('a wrong answer gets a hint and no key; the key of every problem and number
     for (const { sheet, row } of problems) {
       const told = `${sheet}, line ${row + 1}, number ${number}`;
       await set('Start', 3, 1, 'no');
-      await set(sheet, row, 1, 0.01);
-      expect(at(sheet, row, 2), told).toMatch(/^look: .{10}/);
-      expect(at(sheet, row, 3), told).toBe('');
+      await set(sheet, row, 2, 0.01);
+      expect(at(sheet, row, 3), told).toMatch(/^look: .{10}/);
+      expect(at(sheet, row, 4), told).toBe('');
       await set('Start', 3, 1, 'yes');
-      const key = at(sheet, row, 3);
+      const key = at(sheet, row, 4);
       expect(key, told).toBeTypeOf('number');
-      await set(sheet, row, 1, Number(key));
-      expect(at(sheet, row, 2), told).toBe('holds');
-      expect(String(at(sheet, row, 4)), told).toMatch(/\d/);
+      await set(sheet, row, 2, Number(key));
+      expect(at(sheet, row, 3), told).toBe('holds');
+      expect(String(at(sheet, row, 5)), told).toMatch(/\d/);
     }
     expect(at('Start', 18, 3)).toBe(30);
     expect(at('Start', 18, 4)).toBe('holds');
     expect([...values].filter(([, value]) => isFault(value))).toEqual([]);
-    for (const { sheet, row } of problems) await set(sheet, row, 1, null);
+    for (const { sheet, row } of problems) await set(sheet, row, 2, null);
   }
 }, 60_000);
 
@@ -80,12 +80,12 @@ test('an answer that is allowed may be written in its given, for every number', 
   for (const number of [1, 12]) {
     await set('Start', 2, 1, number);
     for (const { sheet, row } of problems) {
-      await set(sheet, row, 1, 0.01);
-      const question = topics.find(({ name }) => name === sheet)?.rows[row]?.[1]?.question;
-      const key = Number(at(sheet, row, 3));
+      await set(sheet, row, 2, 0.01);
+      const question = topics.find(({ name }) => name === sheet)?.rows[row]?.[2]?.question;
+      const key = Number(at(sheet, row, 4));
       expect(key).toBeGreaterThanOrEqual(question?.least ?? Number.NaN);
       expect(key).toBeLessThanOrEqual(question?.most ?? Number.NaN);
-      await set(sheet, row, 1, null);
+      await set(sheet, row, 2, null);
     }
   }
 });

@@ -1,31 +1,19 @@
-import {
-  dollars,
-  figured,
-  given,
-  heading,
-  hours,
-  onBelow,
-  pounds,
-  share,
-  squareFeet,
-  words,
-} from '../cells.ts';
+import { dollars, figured, given, heading, hours, onBelow, share, words } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 import { itemCosts } from './order.ts';
 import { blanks, branches, type Plan, seals } from './plan.ts';
 
 const works = (plan: Plan) =>
   [
-    ['Make duct', blanks.from('weight', blanks.last + 1), 'lb', pounds, 'in the shop'],
-    ['Wrap duct', 'wrap_area', 'sq ft', squareFeet, 'in the shop'],
-    ['Seal metal', 'metal_to_seal/12', 'ft', hours, 'in the shop'],
-    ['Hang trunk', `${blanks.from('length', blanks.last + 1)}/12`, 'ft', hours, 'at the house'],
-    ['Run a branch', branches.from('branches', branches.last + 1), 'each', hours, 'at the house'],
+    ['Make duct', blanks.from('weight', blanks.last + 1), 'lb', 'in the shop'],
+    ['Wrap duct', 'wrap_area', 'sq ft', 'in the shop'],
+    ['Seal metal', 'metal_to_seal/12', 'ft', 'in the shop'],
+    ['Hang trunk', `${blanks.from('length', blanks.last + 1)}/12`, 'ft', 'at the house'],
+    ['Run a branch', branches.from('branches', branches.last + 1), 'each', 'at the house'],
     [
       'Set and test a system',
       `IF(${seals.from('joints', seals.last + 1)}=0,0,${plan.systems.length})`,
       'each',
-      hours,
       'at the house',
     ],
   ] as const;
@@ -46,12 +34,12 @@ export function priceForm(plan: Plan): Form {
     widths: [23, 13, 6, 8, 20],
     lines: [
       line(...['Work', 'How much', 'Unit', 'Hours', 'Where'].map(heading)),
-      ...listed.map(([work, amount, unit, more, where], index): Line => {
+      ...listed.map(([work, amount, unit, where], index): Line => {
         const row = index + 2;
         const factor = where === 'at the house' ? 'difficulty' : '1';
         return line(
           words(work),
-          figured(amount, more),
+          figured(amount, hours),
           words(unit),
           figured(`PRICE.HOURS(A${row},B${row},labor,${factor})`, hours),
           words(where),

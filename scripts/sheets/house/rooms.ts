@@ -9,6 +9,7 @@ import {
   heading,
   heat,
   inches,
+  noted,
   words,
 } from '../cells.ts';
 import { type Form, form, type Line } from '../form.ts';
@@ -25,11 +26,17 @@ export function roomsForm(plan: Plan): Form {
       rooms.line({
         room: heading('Room'),
         load: heading('Load'),
-        branches: heading('Branches'),
+        branches: noted(
+          heading('Branches'),
+          'Two branches of 6 in are often quieter than one of 8 in, and each gets its own outlet.',
+        ),
         length: heading('Long'),
         section: heading('Leaves'),
         airflow: heading('Air'),
-        flex: heading('Flex'),
+        flex: noted(
+          heading('Flex'),
+          'The next stocked size that carries the air of a branch at the friction rate from Air, at the slack on Allowances and no faster than there; never under the smallest branch that the shop hangs.',
+        ),
         check: heading('Check'),
         each: heading('Each'),
         velocity: heading('Speed'),

@@ -9,6 +9,7 @@ import {
   given,
   heading,
   inches,
+  noted,
 } from '../cells.ts';
 import { type Form, form, type Line } from '../form.ts';
 import { allBlank, firstOf, missing } from '../sentences.ts';
@@ -33,8 +34,14 @@ export function trunkForm(plan: Plan): Form {
         mark: heading('Section'),
         fed: heading('Fed by'),
         length: heading('Long'),
-        airflow: heading('Air'),
-        made_width: heading('Made'),
+        airflow: noted(
+          heading('Air'),
+          'The air of all rooms on this section and on every section that it feeds.',
+        ),
+        made_width: noted(
+          heading('Made'),
+          'The next size up that keeps the friction rate and the speed on Allowances; or the size under Own width, whose check then tells when it is too small.',
+        ),
         made_depth: heading('by'),
         check: heading('Check'),
         velocity: heading('Speed'),

@@ -14,8 +14,8 @@ const right = {
 function answered(sheets: readonly (keyof typeof right)[]): Pick<WorkedExample, 'given' | 'gives'> {
   const places = sheets.flatMap((sheet) => right[sheet].map((value, at) => [sheet, at + 2, value] as const));
   return {
-    given: Object.fromEntries(places.map(([sheet, row, value]) => [`${sheet}!B${row}`, value])),
-    gives: Object.fromEntries(places.map(([sheet, row]) => [`${sheet}!C${row}`, { value: 'holds' }])),
+    given: Object.fromEntries(places.map(([sheet, row, value]) => [`${sheet}!C${row}`, value])),
+    gives: Object.fromEntries(places.map(([sheet, row]) => [`${sheet}!D${row}`, { value: 'holds' }])),
   };
 }
 
@@ -36,7 +36,7 @@ export const examples: readonly WorkedExample[] = [
       'Start!D19': { value: 13 },
       'Start!E13': { value: 'holds' },
       'Start!E19': { value: 'look: 17 still to answer' },
-      'Tape and girth!D5': { value: 21.9911, tolerance: 0.0001 },
+      'Tape and girth!E5': { value: 21.9911, tolerance: 0.0001 },
     },
   },
   {
@@ -47,8 +47,8 @@ export const examples: readonly WorkedExample[] = [
     gives: {
       ...rest.gives,
       'Start!D19': { value: 17 },
-      'Wrap!D3': { value: 38.9911, tolerance: 0.0001 },
-      'Air!D5': { value: 10.22, tolerance: 0.005 },
+      'Wrap!E3': { value: 38.9911, tolerance: 0.0001 },
+      'Air!E5': { value: 10.22, tolerance: 0.005 },
     },
   },
   {
@@ -57,21 +57,21 @@ export const examples: readonly WorkedExample[] = [
       'Worked by hand from plain arithmetic and geometry: the girth π × 7 = 21.9911 in place of the blank; 3 × π × 6 = 56.549 for one seam of each of three taps; π × 7 + 2 = 23.9911 without the thickness of the wrap; 1,100 × 1.2 = 1,320 is a markup; 31.27 to the nearest sixteenth is 31 1/4. One of them answered right: 2 × (11 + 8) = 38.',
     given: {
       'Start!B3': 1,
-      'Tape and girth!B3': 31.25,
-      'Tape and girth!B6': 38,
-      'Blanks!B2': 21.9911,
-      'Wrap!B2': 23.9911,
-      'Seal!B3': 56.549,
-      'Price!B3': 1320,
+      'Tape and girth!C3': 31.25,
+      'Tape and girth!C6': 38,
+      'Blanks!C2': 21.9911,
+      'Wrap!C2': 23.9911,
+      'Seal!C3': 56.549,
+      'Price!C3': 1320,
     },
     gives: {
-      'Tape and girth!C3': { value: 'look: that mark is nearest, but shorter; a cut is rounded up' },
-      'Tape and girth!C6': { value: 'holds' },
-      'Tape and girth!D3': { value: '' },
-      'Blanks!C2': { value: 'look: that is the girth; the seam wants metal too' },
-      'Wrap!C2': { value: 'look: the facing goes round the wrap, not round the metal' },
-      'Seal!C3': { value: 'look: a tap has two seams: at the trunk, and at its first joint' },
-      'Price!C3': { value: 'look: that is a markup of 20 %; a margin is 20 % of the price' },
+      'Tape and girth!D3': { value: 'look: that mark is nearest, but shorter; a cut is rounded up' },
+      'Tape and girth!D6': { value: 'holds' },
+      'Tape and girth!E3': { value: '' },
+      'Blanks!D2': { value: 'look: that is the girth; the seam wants metal too' },
+      'Wrap!D2': { value: 'look: the facing goes round the wrap, not round the metal' },
+      'Seal!D3': { value: 'look: a tap has two seams: at the trunk, and at its first joint' },
+      'Price!D3': { value: 'look: that is a markup of 20 %; a margin is 20 % of the price' },
       'Start!C19': { value: 6 },
       'Start!D19': { value: 1 },
       'Start!E12': { value: 'look: 1 to think over again' },

@@ -1,10 +1,10 @@
-import { check, figured, given, heading, onBelow } from '../cells.ts';
+import { check, figured, given, heading, onBelow, words } from '../cells.ts';
 import { type Form, form } from '../form.ts';
 import { firstOf } from '../sentences.ts';
 import { type Table, table } from '../table.ts';
 import type { Problem, Topic } from './problem.ts';
 
-const columns = ['asks', 'answer', 'mark', 'key', 'how', 'a', 'b', 'c'] as const;
+const columns = ['number', 'asks', 'answer', 'mark', 'key', 'how', 'a', 'b', 'c'] as const;
 type Column = (typeof columns)[number];
 
 export function problemsOf(topic: Topic): Table<Column> {
@@ -19,9 +19,10 @@ export function topicForm(topic: Topic, firstNumber: number): Form {
     id: topic.id,
     name: topic.name,
     says: topic.says,
-    widths: [34, 13, 21, 12, 30, 9, 9, 9],
+    widths: [7, 28, 12, 20, 11, 30, 9, 9, 9],
     lines: [
       lines.line({
+        number: heading('No.'),
         asks: heading('Problem'),
         answer: heading('Your answer'),
         mark: heading('Mark'),
@@ -46,7 +47,8 @@ function problemLine(lines: Table<Column>, problem: Problem, row: number, number
     `IF(${at('answer')}="","",IF(OR(${at('mark')}="holds",show_keys="yes"),${put(formula)},""))`;
   const [a, b, c] = problem.numbers.map((one) => figured(one));
   return lines.line({
-    asks: figured(`"${number}. "&${put(problem.asks)}`, onBelow),
+    number: words(`No. ${number}`),
+    asks: figured(put(problem.asks), onBelow),
     answer: given(
       {
         asks: `What is your answer to problem ${number}?`,
