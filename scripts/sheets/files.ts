@@ -6,6 +6,8 @@ import type { Workbook } from '../../src/workbook/document.ts';
 import { writeWorkbookFile } from '../../src/workbook/file.ts';
 import { demoJob } from './demo.ts';
 import { fittings } from './fittings/template.ts';
+import { insulationDemo } from './insulation/demo.ts';
+import { insulation } from './insulation/template.ts';
 import { larkspurLane } from './lots.ts';
 import { offerJob } from './offer/demo.ts';
 import { priceAndOffer } from './offer/template.ts';
@@ -23,6 +25,8 @@ export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
   const workbooks: readonly (readonly [string, Workbook])[] = [
     ['round-trunk.template.stretchout.json', roundTrunk],
     ['fittings.template.stretchout.json', fittings],
+    ['insulation.template.stretchout.json', insulation],
+    ['insulation.job.stretchout.json', insulationDemo()],
     ['return-plenum.template.stretchout.json', returnPlenum],
     ['return-plenum.job.stretchout.json', returnPlenumDemo()],
     ['rect-trunk.template.stretchout.json', rectTrunk],

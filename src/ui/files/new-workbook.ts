@@ -47,6 +47,11 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
     load: () => import('../../../sheets/fittings.template.stretchout.json?raw'),
   },
   {
+    name: 'Insulation comparison',
+    says: 'Wraps side by side for one duct: how far round by each way, the R that is left, rolls, price, and whether it sweats.',
+    load: () => import('../../../sheets/insulation.template.stretchout.json?raw'),
+  },
+  {
     name: 'Practice for apprentices',
     says: 'Thirty problems that mark themselves, from the tape to the price; each apprentice gets other figures.',
     load: () => import('../../../sheets/practice.template.stretchout.json?raw'),

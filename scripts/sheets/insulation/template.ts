@@ -1,0 +1,17 @@
+import type { Workbook } from '../../../src/workbook/document.ts';
+import { allowances } from './allowances.ts';
+import { compare } from './compare.ts';
+import { examples } from './examples.ts';
+import { job } from './job.ts';
+
+const forms = [job, compare, allowances];
+
+export const insulation: Workbook = {
+  id: 'insulation',
+  title: 'Insulation comparison',
+  kind: 'template',
+  template: { name: 'Insulation comparison', revision: 1 },
+  sheets: forms.map((one) => one.sheet),
+  names: Object.assign({}, ...forms.map((one) => one.names)),
+  examples,
+};
