@@ -5,8 +5,7 @@ import { isHidden } from './command/sight.ts';
 import type { SortCommand } from './command/sort.ts';
 import type { Change, Difference } from './difference.ts';
 import { isFormula, type Sheet, type Workbook } from './document.ts';
-import { followersOf } from './followers.ts';
-import { tornPair } from './paired-ranges.ts';
+import { goingAlong, tornPair } from './paired-ranges.ts';
 import { rowReaders } from './row-readers.ts';
 import { rowsAround } from './table-rows.ts';
 
@@ -14,17 +13,21 @@ import { rowsAround } from './table-rows.ts';
 export function sortNews(workbook: Workbook, { sheet: id, range, order }: SortCommand): string {
   const sheet = sheetWithId(workbook, id);
   if (!sheet) return '';
-  const followers = followersOf(workbook, sheet, range);
-  const along = followers.map((one) => sheetWithId(workbook, one.sheet)?.name ?? '');
-  const others = rowReaders(workbook, sheet, range).flatMap(({ name }) =>
+  const going = goingAlong(workbook, sheet, range);
+  const others = going.ok ? going.value.filter((one) => one.sheet !== id) : [];
+  const along = namesOf(
+    workbook,
+    others.map((one) => one.sheet),
+  );
+  const readers = rowReaders(workbook, sheet, range).flatMap(({ name }) =>
     along.includes(name) ? [] : [name],
   );
   return [
     `${order.length} rows sorted.`,
     along.length === 0
       ? ''
-      : `The same lines of ${listed(along)} went along, since they follow these line by line.`,
-    staying(others),
+      : `The same lines of ${listed(along)} went along, since these tables go line by line.`,
+    staying(readers),
   ]
     .filter(Boolean)
     .join(' ');
@@ -35,10 +38,12 @@ export function lineNews(workbook: Workbook, sheetId: string, difference: Differ
   const touched = difference.flatMap((change) =>
     change.type === 'lines' || change.type === 'lines_place' ? [change.sheet] : [],
   );
-  const along = [...new Set(touched)].filter((id) => id !== sheetId);
-  if (along.length === 0) return '';
-  const names = along.map((id) => sheetWithId(workbook, id)?.name ?? '');
-  return `The same was done in ${listed(names)}, since they follow this table line by line.`;
+  const names = namesOf(
+    workbook,
+    touched.filter((id) => id !== sheetId),
+  );
+  if (names.length === 0) return '';
+  return `The same was done in ${listed(names)}, since these tables go line by line.`;
 }
 
 /** Of rows that came or went inside a table: what finds its lines in the wrong place from now on. */
@@ -105,4 +110,9 @@ function formulaNews(cells: readonly CellChange[]): string {
 
 function listed(words: readonly string[]): string {
   return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
+
+/** In the order of the list of sheets. */
+function namesOf(workbook: Workbook, ids: readonly string[]): readonly string[] {
+  return workbook.sheets.flatMap(({ id, name }) => (ids.includes(id) ? [name] : []));
 }

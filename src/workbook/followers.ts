@@ -1,7 +1,7 @@
 import type { CellRange } from '../base/address.ts';
 import type { CellReference } from '../formula/expression.ts';
 import { referencesIn } from '../formula/references.ts';
-import { cellsOf } from './cells.ts';
+import { cellsOf, sheetNamed } from './cells.ts';
 import { isFormula, type NamedRange, type Sheet, type Workbook } from './document.ts';
 
 /** The tables of other sheets that follow a table line by line, one after another: each of their lines reads the line that
@@ -64,4 +64,42 @@ function tableColumns(sheet: Sheet, first: number, last: number, column: number)
   while (isColumn(left - 1)) left -= 1;
   while (isColumn(right + 1)) right += 1;
   return { left, right };
+}
+
+/** A table with the one that leads it, if it follows one, and with all that follow that one, its own among them. */
+export function tablesTogether(workbook: Workbook, sheet: Sheet, range: CellRange): readonly NamedRange[] {
+  const own: NamedRange = { sheet: sheet.id, range };
+  const climbed = new Set([sheet.id]);
+  let top = own;
+  let together: readonly NamedRange[] = [own, ...followersOf(workbook, sheet, range)];
+  for (let next = leaderOf(workbook, top, climbed); next; next = leaderOf(workbook, top, climbed)) {
+    climbed.add(next.leader.sheet);
+    top = next.leader;
+    together = [top, ...next.followers];
+  }
+  return together;
+}
+
+/** The table whose lines a table reads one by one, with all that follow it. */
+function leaderOf(workbook: Workbook, { sheet: id, range }: NamedRange, climbed: ReadonlySet<string>) {
+  const sheet = workbook.sheets.find((one) => one.id === id);
+  const first = (sheet?.rows[range.from.row] ?? []).slice(range.from.column, range.to.column + 1);
+  for (const cell of first) {
+    if (!cell || !isFormula(cell.content)) continue;
+    for (const one of referencesIn(cell.content.formula)) {
+      if (one.type !== 'cell' || one.sheet === null || one.rowFixed) continue;
+      const leading = sheetNamed(workbook, one.sheet);
+      if (!leading || climbed.has(leading.id)) continue;
+      const last = one.row + range.to.row - range.from.row;
+      const columns = tableColumns(leading, one.row, last, one.column);
+      const lines: CellRange = {
+        from: { row: one.row, column: columns.left },
+        to: { row: last, column: columns.right },
+      };
+      const followers = followersOf(workbook, leading, lines);
+      const isLed = followers.some((own) => own.sheet === id && own.range.from.row === range.from.row);
+      if (isLed) return { leader: { sheet: leading.id, range: lines }, followers };
+    }
+  }
+  return null;
 }

@@ -1,8 +1,10 @@
 import { type CellRange, writeAddress } from '../base/address.ts';
+import { done, failed, type Outcome } from '../base/outcome.ts';
 import { type Call, type Expression, everyPartOf, type Reference } from '../formula/expression.ts';
 import { parseFormula } from '../formula/parse.ts';
 import { cellsOf, sheetNamed } from './cells.ts';
 import { isFormula, type NamedRange, type Sheet, type Workbook } from './document.ts';
+import { followersOf, tablesTogether } from './followers.ts';
 
 /** A formula that goes by the place of a line: it finds a line in one column and takes the same one of another, and the two
  *  would no longer go together. */
@@ -33,6 +35,21 @@ export function tornPair(workbook: Workbook, blocks: readonly NamedRange[]): Tor
     }
   }
   return null;
+}
+
+/** The tables whose lines change places when those of one do: itself and those that follow it; where that would tear a
+ *  pair, the one that leads them too, with all that follow it. */
+export function goingAlong(
+  workbook: Workbook,
+  sheet: Sheet,
+  range: CellRange,
+): Outcome<readonly NamedRange[], TornPair> {
+  const below = [{ sheet: sheet.id, range }, ...followersOf(workbook, sheet, range)];
+  const torn = tornPair(workbook, below);
+  if (!torn) return done(below);
+  const together = tablesTogether(workbook, sheet, range);
+  const isMore = together.length > below.length && together.some((one) => one.sheet === sheet.id);
+  return isMore && !tornPair(workbook, together) ? done(together) : failed(torn);
 }
 
 /** Pairs stand between the brackets of a call with a comma. */

@@ -47,7 +47,7 @@ function isPlainWords(cell: Cell | null): boolean {
 
 /** A row that reads blocks of the rows above it sums them up, and stays below them. */
 function isTotal(sheet: Sheet, row: number, first: number): boolean {
-  return (sheet.rows[row] ?? []).some((cell) => {
+  return (sheet.rows[row] ?? []).some((cell, column) => {
     if (!cell || !isFormula(cell.content)) return false;
     return referencesIn(cell.content.formula).some(
       (one) =>
@@ -55,7 +55,17 @@ function isTotal(sheet: Sheet, row: number, first: number): boolean {
         (one.sheet === null || one.sheet.toLowerCase() === sheet.name.toLowerCase()) &&
         one.start.row !== one.end.row &&
         Math.min(one.start.row, one.end.row) >= first &&
-        Math.max(one.start.row, one.end.row) < row,
+        Math.max(one.start.row, one.end.row) < row &&
+        !isRunning(sheet, row, column, Math.max(one.start.row, one.end.row)),
     );
   });
+}
+
+/** Whether the formula above takes in one row less: then each line takes in those before it, and none is a total. */
+function isRunning(sheet: Sheet, row: number, column: number, last: number): boolean {
+  const above = cellAt(sheet, { row: row - 1, column });
+  if (!above || !isFormula(above.content)) return false;
+  return referencesIn(above.content.formula).some(
+    (one) => one.type === 'range' && Math.max(one.start.row, one.end.row) === last - 1,
+  );
 }

@@ -40,6 +40,8 @@ export function wordCommandFault(fault: CommandFault): string {
       return wordRefusals(fault.refused);
     case 'rows_torn':
       return `The rows stay as they are: ${fault.reader} takes in ${fault.reads}, only some of these rows, and they would no longer lie together. Let it take in all of the rows or one of them, then sort.`;
+    case 'takes_in_itself':
+      return `All stays as it is: the formula that would come to stand in ${fault.reader} would take in its own cell there. Move it outside the cells that it takes in.`;
     case 'no_line_here':
       return 'This row is no line of a table: a table has at least two lines alike, one below the other. Put in a row instead.';
     case 'lines_torn':

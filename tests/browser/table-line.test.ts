@@ -30,9 +30,7 @@ test('a line like another one is put in by key, and into every table that follow
   const said = page.locator('.sheet-grid-said');
   await expect
     .poll(() => said.textContent())
-    .toContain(
-      'The same was done in Blanks, Wrap and Seal and fasten, since they follow this table line by line.',
-    );
+    .toContain('The same was done in Blanks, Wrap and Seal and fasten, since these tables go line by line.');
   await expectAccessible(page, '.sheet-grid');
   expect(await page.getByRole('button', { name: /^Undo/ }).getAttribute('title')).toMatch(
     /a line like row 3 of Pieces/,

@@ -45,7 +45,7 @@ describe('a sort says', () => {
     expect(sortNews(workbookOf(pieces), sort)).toBe('2 rows sorted.');
     expect(sortNews(workbookOf(pieces, inAll), sort)).toBe('2 rows sorted.');
     expect(sortNews(workbookOf(pieces, byLine, inAll), sort)).toBe(
-      '2 rows sorted. The same lines of Wrap went along, since they follow these line by line.',
+      '2 rows sorted. The same lines of Wrap went along, since these tables go line by line.',
     );
     const turned = sheetOf('list', 'List', [[formula('Pieces!B3')], [formula('Pieces!B2')]]);
     expect(sortNews(workbookOf(pieces, turned), sort)).toBe(
@@ -96,6 +96,15 @@ describe('the rows to be sorted', () => {
       [words('S1'), number(2)],
     ]);
     expect(rowsAround(numbered, at('A1'))).toEqual(range('A1:B2'));
+  });
+
+  test('are no totals where each takes in those before it', () => {
+    const running = sheetOf('pieces', 'Pieces', [
+      [heading('Length'), heading('So far')],
+      ...[2, 3, 4, 5].map((row) => [number(row), formula(`SUM(A$2:A${row - 1})`)]),
+      [formula('SUM(A2:A5)'), formula('MAX(B2:B5)')],
+    ]);
+    expect(rowsAround(running, at('A3'))).toEqual(range('A2:B5'));
   });
 
   test('take along that they are hidden', () => {

@@ -114,6 +114,28 @@ describe('a line that is put in', () => {
     }
   });
 
+  test('goes into the table that is followed when it is asked for in one that follows', () => {
+    const after = having(workbookOf(pieces, wrap), line('put_in_line', 'A3', 'wrap'));
+    expect(['A4', 'C4'].map((place) => textAt(after, 'Pieces', place))).toEqual([null, '=B4*2']);
+    expect(textAt(after, 'Wrap', 'A4')).toBe('=Pieces!B4+Pieces!$B$2+Other!A1');
+  });
+
+  test('does not tell twice what reads nothing of its line', () => {
+    const order = sheetOf('order', 'Order', [
+      [heading('Thing'), heading('Count'), heading('Cost')],
+      [words('Sheets'), formula('SUM(Pieces!B2:B4)'), formula('B2*3')],
+      [words('Tape'), formula('lengths_of_tape'), formula('B3*4')],
+      [words('In all'), null, formula('SUM(C2:C3)')],
+    ]);
+    const after = having(workbookOf(pieces, order), line('put_in_line', 'A2', 'order'));
+    expect(['A3', 'B3', 'C3', 'C5'].map((place) => textAt(after, 'Order', place))).toEqual([
+      null,
+      null,
+      '=B3*3',
+      '=SUM(C2:C4)',
+    ]);
+  });
+
   test('needs a table', () => {
     for (const place of ['A1', 'A5', 'A9']) {
       const outcome = runCommand(workbookOf(pieces, wrap), line('put_in_line', place));
@@ -135,6 +157,28 @@ test('rows that move inside their table take along the lines that follow them', 
   expect(textAt(after, 'Pieces', 'A4')).toBe('S2');
   expect([2, 3, 4].map((row) => textAt(after, 'Wrap', `B${row}`))).toEqual([3, 4, 2]);
   expect(textAt(after, 'Wrap', 'A2')).toBe('=Pieces!B2+Pieces!$B$4+Other!A1');
+});
+
+test('a row does not move to where a formula of it would take in itself', () => {
+  const sheet = sheetOf('pieces', 'Pieces', [
+    [words('a'), formula('SUM(A2:A4)')],
+    [words('b'), formula('SUM(A3:A4)')],
+    [number(1), null],
+    [number(2), null],
+    [formula('SUM(A3:A4)'), null],
+  ]);
+  const workbook = { ...workbookOf(sheet), names: {} };
+  const outcome = runCommand(workbook, {
+    type: 'move_lines',
+    sheet: 'pieces',
+    axis: 'row',
+    at: 4,
+    count: 1,
+    to: 3,
+  });
+  expect(outcome.ok ? '' : wordCommandFault(outcome.fault)).toBe(
+    'All stays as it is: the formula that would come to stand in Pieces!A4 would take in its own cell there. Move it outside the cells that it takes in.',
+  );
 });
 
 describe('the demo job', () => {

@@ -16,7 +16,9 @@ export function tableLineDeeds(workbook: Workbook, sheet: Sheet, range: CellRang
   if (!address) return [];
   const tables = tablesThrough(workbook, sheet, address);
   if (tables.length === 0) return [];
-  const others = tables.slice(1).map((one) => workbook.sheets.find(({ id }) => id === one.sheet)?.name ?? '');
+  const others = tables
+    .filter((one) => one.sheet !== sheet.id)
+    .map((one) => workbook.sheets.find(({ id }) => id === one.sheet)?.name ?? '');
   const too = others.length === 0 ? '' : `, ${where(others)} too`;
   const row = `row ${address.row + 1}`;
   const command = (type: TableLineCommand['type']): TableLineCommand => ({ type, sheet: sheet.id, address });

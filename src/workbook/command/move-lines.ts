@@ -1,15 +1,15 @@
-import type { Axis, CellRange } from '../../base/address.ts';
+import { type Axis, type CellAddress, type CellRange, isInRange, writeAddress } from '../../base/address.ts';
 import { done, failed, type Outcome } from '../../base/outcome.ts';
 import { limits } from '../../formula/limits.ts';
 import { afterMoveLines } from '../../formula/lines.ts';
+import { referencesIn } from '../../formula/references.ts';
 import { lineAfterMove, type Move, stretchAfterMove } from '../../formula/stretch.ts';
 import { acrossAfter } from '../across.ts';
 import { sheetWithId } from '../cells.ts';
 import { applyDifference, type Change, type Difference } from '../difference.ts';
-import type { Sheet, Workbook } from '../document.ts';
-import { followersOf } from '../followers.ts';
+import { isFormula, type NamedRange, type Sheet, type Workbook } from '../document.ts';
 import { isSameSheet, keptPlacesAfter } from '../kept-places.ts';
-import { type TornPair, tornPair } from '../paired-ranges.ts';
+import { goingAlong, type TornPair, tornPair } from '../paired-ranges.ts';
 import { rewrittenFormulas } from '../rewriting.ts';
 import { rowsAround } from '../table-rows.ts';
 import { mostFrozen } from './sight.ts';
@@ -29,7 +29,9 @@ export type MoveLinesFault =
   | { readonly code: 'no_such_sheet' }
   | { readonly code: 'sheet_is_full'; readonly axis: Axis; readonly most: number }
   /** Something finds a line by its place beside lines that stay. */
-  | ({ readonly code: 'lines_torn' } & TornPair);
+  | ({ readonly code: 'lines_torn' } & TornPair)
+  /** A formula would come to stand among the cells that it takes in. */
+  | { readonly code: 'takes_in_itself'; readonly reader: string };
 
 /** Every formula goes on reading the cells that it read; names, worked examples, hidden lines and widths go along. Rows that
  *  move inside their table take along the same lines of the tables that follow it. */
@@ -44,12 +46,12 @@ export function moveLines(
   const table = tableOf(sheet, at);
   const isInside =
     table !== null && at + count - 1 <= table.to.row && to >= table.from.row && to <= table.to.row + 1;
-  const followers = isInside ? followersOf(workbook, sheet, table) : [];
   const entered = to > 0 ? tableOf(sheet, to - 1) : null;
   const touched = [table, entered !== null && to <= entered.to.row ? entered : null];
   const blocks = touched.flatMap((range) => (range ? [{ sheet: sheet.id, range }] : []));
-  const torn = tornPair(workbook, [...blocks, ...followers]);
-  if (torn) return failed({ code: 'lines_torn', ...torn });
+  const going = isInside ? goingAlong(workbook, sheet, table) : alone(workbook, blocks);
+  if (!going.ok) return failed({ code: 'lines_torn', ...going.fault });
+  const followers = isInside ? going.value.filter((one) => one.sheet !== sheet.id) : [];
   const changes: Change[] = [];
   let sofar = workbook;
   for (const block of [{ sheet: sheet.id, range: null }, ...followers]) {
@@ -60,6 +62,11 @@ export function moveLines(
     sofar = applyDifference(sofar, outcome.value);
   }
   return done(changes);
+}
+
+function alone(workbook: Workbook, blocks: readonly NamedRange[]): Outcome<readonly NamedRange[], TornPair> {
+  const torn = tornPair(workbook, blocks);
+  return torn ? failed(torn) : done(blocks);
 }
 
 /** The rows of the table that a row stands in; null where it stands in none. */
@@ -83,19 +90,45 @@ export function moveLinesAlone(
   const after = lineAfterMove(at, move);
   const place: Change = { type: 'lines_place', sheet: id, axis, count, before: at, after };
   const moved = applyDifference(workbook, [place]);
+  const formulas = rewrittenFormulas(moved, (formula, ownSheet) =>
+    afterMoveLines(formula, { ownSheet, sheet: sheet.name, ...move }, axis),
+  );
+  const itself = takesInItself(moved, formulas);
+  if (itself) return failed({ code: 'takes_in_itself', ...itself });
   return done([
     place,
     ...frozenAfter(sheet, axis, move),
     ...(axis === 'column' ? acrossAfter(sheet, (stretch) => stretchAfterMove(stretch, move)) : []),
-    ...rewrittenFormulas(moved, (formula, ownSheet) =>
-      afterMoveLines(formula, { ownSheet, sheet: sheet.name, ...move }, axis),
-    ),
+    ...formulas,
     ...namesAfter(workbook, id, axis, move),
     ...keptPlacesAfter(workbook, (kept) => {
       const line = lineAfterMove(kept[axis], move);
       return isSameSheet(kept.sheet, sheet.name) && line !== kept[axis] ? { ...kept, [axis]: line } : kept;
     }),
   ]);
+}
+
+/** The first formula that stands in a block which it takes in, and did not take in as it is now before. */
+function takesInItself(moved: Workbook, formulas: readonly Change[]): { readonly reader: string } | null {
+  for (const change of formulas) {
+    if (change.type !== 'cell' || !change.after || !isFormula(change.after.content)) continue;
+    const name = sheetWithId(moved, change.sheet)?.name ?? '';
+    const isItself = referencesIn(change.after.content.formula).some(
+      (one) =>
+        one.type === 'range' &&
+        (one.sheet === null || isSameSheet(one.sheet, name)) &&
+        isInRange(change.address, rangeBetween(one.start, one.end)),
+    );
+    if (isItself) return { reader: `${name}!${writeAddress(change.address)}` };
+  }
+  return null;
+}
+
+function rangeBetween(one: CellAddress, other: CellAddress): CellRange {
+  return {
+    from: { row: Math.min(one.row, other.row), column: Math.min(one.column, other.column) },
+    to: { row: Math.max(one.row, other.row), column: Math.max(one.column, other.column) },
+  };
 }
 
 /** What stays in sight is a block at the edge: lines put into it are kept in sight, lines taken out of it are not. */

@@ -4,9 +4,8 @@ import { afterRowOrder, type RowOrder, rangeAfterOrder } from '../../formula/ord
 import { cellAt, cellsOf, sheetWithId } from '../cells.ts';
 import { applyDifference, type Change, type Difference } from '../difference.ts';
 import { type Cell, isFormula, type Sheet, type Workbook } from '../document.ts';
-import { followersOf } from '../followers.ts';
 import { isSameSheet, keptPlacesAfter } from '../kept-places.ts';
-import { type TornPair, tornPair } from '../paired-ranges.ts';
+import { goingAlong, type TornPair } from '../paired-ranges.ts';
 import { addressesIn } from './move.ts';
 import { changeOf } from './write.ts';
 
@@ -33,9 +32,9 @@ export function sortRows(
 ): Outcome<Difference, SortFault> {
   const sheet = sheetWithId(workbook, id);
   if (!sheet) return failed({ code: 'no_such_sheet' });
-  const blocks = [{ sheet: id, range }, ...followersOf(workbook, sheet, range)];
-  const torn = tornPair(workbook, blocks);
-  if (torn) return failed({ code: 'lines_torn', ...torn });
+  const going = goingAlong(workbook, sheet, range);
+  if (!going.ok) return failed({ code: 'lines_torn', ...going.fault });
+  const blocks = going.value;
   const changes: Change[] = [];
   let sofar = workbook;
   for (const block of blocks) {

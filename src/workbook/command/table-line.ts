@@ -4,7 +4,7 @@ import { onNextLine } from '../../formula/next-line.ts';
 import { cellAt, sheetWithId } from '../cells.ts';
 import { applyDifference, type Change, type Difference } from '../difference.ts';
 import { type Cell, isFormula, type NamedRange, type Sheet, type Workbook } from '../document.ts';
-import { followersOf } from '../followers.ts';
+import { tablesTogether } from '../followers.ts';
 import { rowsAround } from '../table-rows.ts';
 import { changeLines, type LinesFault } from './lines.ts';
 import { type MoveLinesFault, moveLinesAlone } from './move-lines.ts';
@@ -31,7 +31,7 @@ export function changeTableLine(
   const sheet = sheetWithId(workbook, id);
   if (!sheet) return failed({ code: 'no_such_sheet' });
   const tables = tablesThrough(workbook, sheet, address);
-  const [own] = tables;
+  const own = tables.find((one) => one.sheet === id);
   if (!own) return failed({ code: 'no_line_here' });
   const place = address.row - own.range.from.row;
   const changes: Change[] = [];
@@ -58,11 +58,11 @@ export function changeTableLine(
   return done(type === 'take_out_line' ? changes : [...changes, ...likeLines(sofar, tables, place)]);
 }
 
-/** The table around a cell, and those that follow it; of a line by itself only that one. */
+/** The table around a cell, the one that it follows, and all that follow that one. */
 export function tablesThrough(workbook: Workbook, sheet: Sheet, address: CellAddress): readonly NamedRange[] {
   const rows = rowsAround(sheet, address);
   if (!rows || address.row < rows.from.row || address.row > rows.to.row) return [];
-  return [{ sheet: sheet.id, range: rows }, ...followersOf(workbook, sheet, rows)];
+  return tablesTogether(workbook, sheet, rows);
 }
 
 function* likeLines(workbook: Workbook, tables: readonly NamedRange[], place: number): Generator<Change> {
@@ -86,10 +86,15 @@ function longer({ from, to }: CellRange): CellRange {
   return { from, to: { ...to, row: to.row + 1 } };
 }
 
-/** The same cell for another line: with its formula, and without what was filled in. */
+/** The same cell for another line: without what was filled in, and with its formula where that reads its line. One that
+ *  does not would tell the same figure twice. */
 function likeCell(cell: Cell, formulaOf: (formula: string) => string): Cell | null {
   const { content, typed: _typed, note: _note, ...dress } = cell;
-  if (isFormula(content)) return { ...dress, content: { formula: formulaOf(content.formula) } };
+  if (isFormula(content)) {
+    const formula = formulaOf(content.formula);
+    if (formula !== content.formula) return { ...dress, content: { formula } };
+    if (dress.role === 'figured') return null;
+  }
   const isPlain = dress.role === 'text' && Object.keys(dress).length === 1;
   return isPlain ? null : { ...dress, content: null };
 }
