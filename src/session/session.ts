@@ -6,7 +6,15 @@ import { sheetWithId } from '../workbook/cells.ts';
 import { type Command, runCommand } from '../workbook/commands.ts';
 import { applyDifference, type Difference } from '../workbook/difference.ts';
 import type { KeptWorkbook } from '../workbook/file.ts';
-import { afterDoing, doAgain, emptyHistory, type History, takeBack } from '../workbook/history.ts';
+import {
+  afterDoing,
+  type DeedMark,
+  doAgain,
+  emptyHistory,
+  type History,
+  takeBack,
+} from '../workbook/history.ts';
+import { fitsAfter } from '../workbook/recalled.ts';
 import { noValues, valuesAfter, valuesOfFormulas, withValues } from '../workbook/values.ts';
 import { wordCommandFault } from '../workbook/wording.ts';
 import { deedName } from './deed-name.ts';
@@ -54,6 +62,8 @@ export interface Session {
 
 export interface SessionParts {
   readonly kept: KeptWorkbook;
+  /** What was done on earlier visits and can still be taken back. */
+  readonly history?: History;
   /** May still be loading; the workbook can be read and edited meanwhile. */
   readonly calculator: Promise<Calculator>;
   readonly journal?: Journal;
@@ -67,6 +77,7 @@ const typing: ReadonlySet<Command['type']> = new Set(['enter', 'write', 'retype'
 
 export function createSession({
   kept,
+  history: recalled = emptyHistory,
   calculator,
   journal,
   isReadOnly = false,
@@ -78,7 +89,7 @@ export function createSession({
   let state: SessionState = {
     workbook: kept.workbook,
     values: kept.values,
-    history: emptyHistory,
+    history: recalled,
     standings: standings(kept.workbook, kept.values),
     figures: { type: 'stored' },
     keeping: { type: 'kept' },
@@ -106,10 +117,10 @@ export function createSession({
     stopped: (sentence) => publish({ figures: { type: 'stopped', sentence } }),
   });
 
-  function write(difference: Difference): void {
+  function write(difference: Difference, mark: DeedMark): void {
     if (!journal) return;
     publish({ keeping: { type: 'keeping' } });
-    const mine = Promise.all([writing, journal.append(difference)]).then(
+    const mine = Promise.all([writing, journal.append(difference, mark)]).then(
       () => {
         if (writing === mine) publish({ keeping: { type: 'kept' } });
       },
@@ -118,12 +129,28 @@ export function createSession({
     writing = mine;
   }
 
-  function carryOut(difference: Difference, history: History): void {
+  const ofEarlierVisits = new Set([...recalled.done, ...recalled.undone]);
+
+  /** Takes a deed back or does it again. One of an earlier visit that does not fit is gone, with all before it. */
+  function carryOutStep(type: 'took_back' | 'did_again'): string | null {
+    const { done, undone } = state.history;
+    const step = isReadOnly ? null : type === 'took_back' ? takeBack(state.history) : doAgain(state.history);
+    if (!step) return null;
+    const deed = (type === 'took_back' ? done : undone).at(-1);
+    if (deed && ofEarlierVisits.has(deed) && !fitsAfter(state.workbook, step.deed.difference)) {
+      publish({ history: emptyHistory });
+      return null;
+    }
+    carryOut(step.deed.difference, step.history, { type });
+    return step.deed.says;
+  }
+
+  function carryOut(difference: Difference, history: History, mark: DeedMark): void {
     const workbook = applyDifference(state.workbook, difference);
     publish({ workbook, history, values: valuesAfter(state.values, difference, state.workbook) });
     for (const follower of followers) follower(difference);
     figuring.after(difference, workbook);
-    write(difference);
+    write(difference, mark);
   }
 
   return {
@@ -144,14 +171,15 @@ export function createSession({
       if (refusal !== null) return failed(refusal);
       if (outcome.value.length === 0) return done(null);
       const deed = { says: deedName(state.workbook, command), difference: outcome.value };
-      carryOut(outcome.value, afterDoing(state.history, deed));
+      carryOut(outcome.value, afterDoing(state.history, deed), { type: 'did', says: deed.says });
       return done(null);
     },
     carry: (difference, says) => {
       if (isReadOnly) return failed(onlyRead);
       const refusal = refuseFormula(state.workbook, difference, true);
       if (refusal !== null) return failed(refusal);
-      if (difference.length > 0) carryOut(difference, afterDoing(state.history, { says, difference }));
+      if (difference.length > 0)
+        carryOut(difference, afterDoing(state.history, { says, difference }), { type: 'did', says });
       return done(null);
     },
     trial: async (command) => {
@@ -167,16 +195,8 @@ export function createSession({
         return failed(noTrial);
       }
     },
-    undo: () => {
-      const step = isReadOnly ? null : takeBack(state.history);
-      if (step) carryOut(step.deed.difference, step.history);
-      return step?.deed.says ?? null;
-    },
-    redo: () => {
-      const step = isReadOnly ? null : doAgain(state.history);
-      if (step) carryOut(step.deed.difference, step.history);
-      return step?.deed.says ?? null;
-    },
+    undo: () => carryOutStep('took_back'),
+    redo: () => carryOutStep('did_again'),
     preview: (sheetId, address, typed) => previewEntry(state.workbook, sheetId, address, typed),
     glance: (sheetId, address) => glance(state.workbook, state.values, sheetId, address),
     explain: async (sheetId, address) => {

@@ -2,6 +2,7 @@ import { done, failed, type Outcome } from '../base/outcome.ts';
 import type { Calculator } from '../engine/calculator.ts';
 import { createSession, type Session } from '../session/session.ts';
 import type { KeptWorkbook } from '../workbook/file.ts';
+import type { History } from '../workbook/history.ts';
 import { createWorkerCalculator } from './engine/worker-calculator.ts';
 import { openDatabase } from './storage/database.ts';
 import { type Hold, holdWorkbook } from './storage/only-window.ts';
@@ -143,16 +144,21 @@ async function firstPlace(
 
 /** A workbook from outside never takes the place of one that is kept already. */
 async function addToShelf(shelf: Shelf, kept: KeptWorkbook): Promise<KeptWorkbook> {
-  const own = { ...kept, workbook: { ...kept.workbook, id: crypto.randomUUID() } };
+  const own = { workbook: { ...kept.workbook, id: crypto.randomUUID() }, values: kept.values };
   await shelf.put(own);
   return own;
 }
 
-async function placeFor(kept: KeptWorkbook, shelf: Shelf, calculators: Calculators): Promise<Place> {
+async function placeFor(
+  kept: KeptWorkbook & { readonly history?: History },
+  shelf: Shelf,
+  calculators: Calculators,
+): Promise<Place> {
   const { id } = kept.workbook;
   const hold = await holdWorkbook(id);
   const session = createSession({
     kept,
+    ...(kept.history ? { history: kept.history } : {}),
     calculator: calculators.own,
     trialCalculator: calculators.spare,
     isReadOnly: !hold.isMine,
@@ -167,7 +173,7 @@ async function placeFor(kept: KeptWorkbook, shelf: Shelf, calculators: Calculato
     desk: { session, shelf: await shelf.list(), offShelf: [], freed: hold.freed },
     hold,
     stopSnapshots: hold.isMine ? snapshotAtRest(session, shelf) : () => {},
-    store: () => (hold.isMine ? shelf.put(session.kept()) : Promise.resolve()),
+    store: () => (hold.isMine ? shelf.put(session.kept(), session.getState().history) : Promise.resolve()),
   };
 }
 

@@ -97,7 +97,9 @@ test('the numbers and letters of what is selected are marked, also of columns th
   const { page, cell, drag, rowNumber, columnLetter } = await openRanges();
   await drag(cell('B2'), cell('C3'));
   const reached = () => page.locator('[data-reached]').allTextContents();
-  await expect.poll(async () => (await reached()).map((one) => one.trim()).sort()).toEqual(['2', '3', 'B', 'C']);
+  await expect
+    .poll(async () => (await reached()).map((one) => one.trim()).sort())
+    .toEqual(['2', '3', 'B', 'C']);
   expect(await rowNumber(4).getAttribute('data-reached')).toBe(null);
   expect(await columnLetter('B').getAttribute('data-reached')).toBe('');
 });

@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Difference } from '../../workbook/difference.ts';
+import type { DeedMark } from '../../workbook/history.ts';
 
 /** Everything that this browser keeps: whole workbooks as of their last rest, and what was done to each since then. */
 interface Shape extends DBSchema {
@@ -21,11 +22,15 @@ export interface StoredEntry {
   readonly at: number;
   /** What `workbook/record.ts` makes of it; read through its schema, never trusted. */
   readonly stored: unknown;
+  /** What was done up to then and can be taken back; read through `workbook/recalled.ts`. */
+  readonly history?: unknown;
 }
 
 export interface LoggedDifference {
   readonly workbook: string;
   readonly difference: Difference;
+  /** What kind of deed it was; none in lines from before deeds were marked. */
+  readonly mark?: DeedMark;
 }
 
 export type Database = IDBPDatabase<Shape>;

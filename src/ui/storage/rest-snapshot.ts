@@ -14,7 +14,7 @@ export function snapshotAtRest(session: Session, shelf: Shelf): () => void {
     const isStored = state.workbook === workbook && state.values === values;
     if (state.figures.type !== 'current' || isStored) return;
     ({ workbook, values } = state);
-    shelf.put(session.kept()).catch(() => {}); // the log holds everything still; the next rest tries again
+    shelf.put(session.kept(), state.history).catch(() => {}); // the log holds everything still; the next rest tries again
   };
   const unsubscribe = session.subscribe(() => {
     clearTimeout(timer);

@@ -2,6 +2,8 @@ import { done, failed, type Outcome } from '../../base/outcome.ts';
 import type { Journal } from '../../session/journal.ts';
 import { applyDifference } from '../../workbook/difference.ts';
 import type { KeptWorkbook } from '../../workbook/file.ts';
+import { afterMark, emptyHistory, type History, keptPart } from '../../workbook/history.ts';
+import { readHistory, readMark } from '../../workbook/recalled.ts';
 import { readRecord, recordOf } from '../../workbook/record.ts';
 import { wordFileFault } from '../../workbook/wording.ts';
 import type { Database, LoggedDifference, StoredEntry } from './database.ts';
@@ -17,14 +19,19 @@ export interface Shelf {
   /** Newest first. */
   list(): Promise<readonly ShelfEntry[]>;
   /** A workbook as it was last left, or in a sentence why it cannot be read; then it stays on the shelf as it is. */
-  read(id: string): Promise<Outcome<KeptWorkbook, string>>;
-  /** Stores a whole workbook, and forgets the differences that it holds already. */
-  put(kept: KeptWorkbook): Promise<void>;
+  read(id: string): Promise<Outcome<ShelvedWorkbook, string>>;
+  /** Stores a whole workbook with what can be taken back, and forgets the differences that it holds already. */
+  put(kept: KeptWorkbook, history?: History): Promise<void>;
   /** Takes a workbook off the shelf, with all that was done to it. Null where it is not there. */
   takeOff(id: string): Promise<OffShelf | null>;
   /** Puts it back exactly as it stood. */
   putBack(off: OffShelf): Promise<void>;
   journal(id: string): Journal;
+}
+
+/** A workbook as it was left, and what was done to it that can still be taken back. */
+export interface ShelvedWorkbook extends KeptWorkbook {
+  readonly history: History;
 }
 
 /** What stood on the shelf for one workbook, readable or not. */
@@ -51,22 +58,29 @@ export function createShelf(database: Database, now: () => number): Shelf {
       if (!entry) return failed('This workbook is no longer kept in this browser. Choose another one.');
       const kept = readRecord(entry.stored);
       if (!kept.ok) return failed(wordFileFault(kept.fault));
-      if (log.length === 0) return kept;
+      const history = historyAfter(entry, log);
+      if (log.length === 0) return done({ ...kept.value, history });
       const workbook = log.reduce(
         (sofar, { difference }) => applyDifference(sofar, difference),
         kept.value.workbook,
       );
       // The log is data from outside as well: what it comes to passes the schema like a file.
       const whole = readRecord(recordOf({ workbook, values: kept.value.values }));
-      return whole.ok ? done(whole.value) : failed(wordFileFault(whole.fault));
+      return whole.ok ? done({ ...whole.value, history }) : failed(wordFileFault(whole.fault));
     },
-    put: async (kept) => {
+    put: async (kept, history = emptyHistory) => {
       const { id, title } = kept.workbook;
       const writing = database.transaction(['workbooks', 'log'], 'readwrite', onDisk);
       const log = writing.objectStore('log');
       const done = await log.index('workbook').getAllKeys(id);
       await Promise.all([
-        writing.objectStore('workbooks').put({ id, title, at: now(), stored: recordOf(kept) }),
+        writing.objectStore('workbooks').put({
+          id,
+          title,
+          at: now(),
+          stored: recordOf(kept),
+          history: keptPart(history),
+        }),
         ...done.map((key) => log.delete(key)),
         writing.done,
       ]);
@@ -90,10 +104,18 @@ export function createShelf(database: Database, now: () => number): Shelf {
       ]);
     },
     journal: (id) => ({
-      append: async (difference) => {
+      append: async (difference, mark) => {
         const writing = database.transaction('log', 'readwrite', onDisk);
-        await Promise.all([writing.store.add({ workbook: id, difference }), writing.done]);
+        await Promise.all([writing.store.add({ workbook: id, difference, mark }), writing.done]);
       },
     }),
   };
+}
+
+/** A line of the log that does not say what it was leaves nothing before it that could be taken back. */
+function historyAfter(entry: StoredEntry, log: readonly LoggedDifference[]): History {
+  return log.reduce((history, line) => {
+    const mark = readMark(line.mark);
+    return mark ? afterMark(history, mark, line.difference) : emptyHistory;
+  }, readHistory(entry.history));
 }
