@@ -18,9 +18,10 @@ export interface TornPair {
  *  places alike. */
 export function tornPair(workbook: Workbook, blocks: readonly NamedRange[]): TornPair | null {
   if (blocks.length === 0) return null;
+  const names = new Set(Object.keys(workbook.names).map((name) => name.toLowerCase()));
   for (const sheet of workbook.sheets) {
     for (const { address, cell } of cellsOf(sheet)) {
-      if (!isFormula(cell.content) || !mayPair(cell.content.formula)) continue;
+      if (!isFormula(cell.content) || !mayPair(cell.content.formula, names)) continue;
       const { formula } = cell.content;
       const parsed = parseFormula(formula);
       if (!parsed.ok) continue;
@@ -52,9 +53,15 @@ export function goingAlong(
   return isMore && !tornPair(workbook, together) ? done(together) : failed(torn);
 }
 
-/** Pairs stand between the brackets of a call with a comma. */
-function mayPair(formula: string): boolean {
-  return formula.includes('(') && formula.includes(',');
+/** Whether a formula has two blocks in it, written out or by name. Taking a formula apart takes much longer. */
+function mayPair(formula: string, names: ReadonlySet<string>): boolean {
+  let blocks = formula.split(':').length - 1;
+  if (blocks > 1 || names.size === 0) return blocks > 1;
+  for (const [word] of formula.matchAll(/[\p{L}_][\p{L}\d_.]*/gu)) {
+    if (names.has(word.toLowerCase())) blocks += 1;
+    if (blocks > 1) return true;
+  }
+  return false;
 }
 
 function tornIn(
