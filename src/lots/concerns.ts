@@ -17,7 +17,7 @@ export function concernsOfAll(
   for (const [at, { name, type }] of table.rows.entries()) {
     const outcome = outcomes[at];
     for (const concern of outcome?.type === 'figured' ? outcome.figures.concerns : []) {
-      const key = JSON.stringify([type, concern]);
+      const key = [type, concern.kind, concern.place, concern.sentence].join('\n');
       const known = found.get(key) ?? { ...concern, lots: [] };
       found.set(key, known);
       known.lots.push(name);

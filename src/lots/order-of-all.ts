@@ -37,7 +37,7 @@ export function orderOfAll(table: LotTable, outcomes: readonly (LotOutcome | nul
     }
     if (outcome.figures.concerns.some(({ kind }) => kind === 'stop')) stopped.push(lot);
     for (const { item, unit, quantity, fault } of outcome.figures.order) {
-      const key = JSON.stringify([item, unit]);
+      const key = `${item}\n${unit}`;
       const line = found.get(key) ?? { item, unit, lots: [], leftOut: [] };
       found.set(key, line);
       if (typeof quantity === 'number') line.lots.push({ lot, quantity });

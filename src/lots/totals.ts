@@ -1,7 +1,7 @@
 import { isFault } from '../base/value.ts';
 import { isSameResult, lotColumns, type ResultColumn, resultsOf } from './columns.ts';
 import type { LotOutcome } from './figure-lots.ts';
-import { type LotTable, typeNamed } from './lot-table.ts';
+import { type Lot, type LotTable, typeName } from './lot-table.ts';
 
 /** Why a lot is not in a total. */
 export type LeftOut =
@@ -35,18 +35,24 @@ export function lotTotals(table: LotTable, outcomes: readonly (LotOutcome | null
 function totalOf(table: LotTable, outcomes: readonly (LotOutcome | null)[], column: ResultColumn): LotTotal {
   const numbers: number[] = [];
   const leftOut: LotLeftOut[] = [];
+  const indexes = new Map(
+    table.types.map((type) => [
+      typeName(type),
+      resultsOf(type).findIndex((one) => isSameResult(one, column)),
+    ]),
+  );
   for (const [at, lot] of table.rows.entries()) {
-    const found = numberOf(table, at, outcomes[at] ?? null, column);
+    const found = numberOf(lot, outcomes[at] ?? null, indexes.get(lot.type) ?? -1);
     if (typeof found === 'number') numbers.push(found);
     else leftOut.push({ lot: lot.name, why: found });
   }
-  const [least = null] = inOrder(numbers);
+  const sorted = inOrder(numbers);
   const isAdded = numbers.length > 0 && column.adds;
   return {
     column,
     sum: isAdded ? sumOf(numbers) : null,
-    least,
-    most: inOrder(numbers).at(-1) ?? null,
+    least: sorted[0] ?? null,
+    most: sorted.at(-1) ?? null,
     counted: numbers.length,
     leftOut: leftOut.filter(({ why }) => isMissing(why, column, numbers.length)),
   };
@@ -81,18 +87,10 @@ function inOrder(numbers: readonly number[]): readonly number[] {
   return numbers.toSorted((one, other) => one - other);
 }
 
-function numberOf(
-  table: LotTable,
-  at: number,
-  outcome: LotOutcome | null,
-  column: ResultColumn,
-): number | LeftOut {
+function numberOf(lot: Lot, outcome: LotOutcome | null, index: number): number | LeftOut {
   const why = notFigured(outcome);
   if (why) return why;
-  const lot = table.rows[at];
-  const type = lot && typeNamed(table, lot.type);
-  const index = type ? resultsOf(type).findIndex((one) => isSameResult(one, column)) : -1;
-  if (index < 0) return { code: 'no_such_result', type: lot?.type ?? '' };
+  if (index < 0) return { code: 'no_such_result', type: lot.type };
   const value = outcome?.type === 'figured' ? (outcome.figures.results[index] ?? null) : null;
   if (isFault(value)) return { code: 'no_figure', sentence: value.sentence };
   return typeof value === 'number' ? value : { code: 'not_a_number' };

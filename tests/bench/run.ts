@@ -7,6 +7,7 @@ import { z } from 'zod';
 /** The benches by name: the file beside this one, and the function in it that measures. */
 const benches = [
   { name: 'engine', file: 'engine.ts', measure: 'benchEngine' },
+  { name: 'lots', file: 'lots.ts', measure: 'benchLots' },
   { name: 'page', file: 'page.ts', measure: 'benchPage' },
 ] as const;
 

@@ -32,7 +32,7 @@ export function HouseForm({ session, state }: { readonly session: Session; reado
       </p>
       <HouseOptions template={workbook} givens={givens} onHouse={put} onSaid={setSaid} />
       <section aria-label="What varies">
-        <h3>Givens that vary from lot to lot</h3>
+        <h2>Givens that vary from lot to lot</h2>
         <CellPicks
           legend="Each is a column of the lot table"
           cells={givens}
@@ -45,7 +45,7 @@ export function HouseForm({ session, state }: { readonly session: Session; reado
         />
       </section>
       <section aria-label="Results">
-        <h3>Results of each lot</h3>
+        <h2>Results of each lot</h2>
         <ul className="house-results">
           {house.results.map(({ name, place }) => (
             <li key={name}>

@@ -36,7 +36,7 @@ export function HouseOptions({
 
   return (
     <section aria-label="Options">
-      <h3>Options with choices</h3>
+      <h2>Options with choices</h2>
       <p className="lots-note">
         A choice records what stands in its givens now: fill them in on their sheets first, then come back and
         record.
@@ -81,7 +81,7 @@ function OneOption({
   }
   return (
     <div className="house-option">
-      <h4>{option.name}</h4>
+      <h3>{option.name}</h3>
       <table className="lots-list">
         <caption className="visually-hidden">Choices of {option.name}</caption>
         <thead>

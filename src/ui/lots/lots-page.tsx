@@ -1,11 +1,8 @@
 import { useMemo, useState } from 'react';
 import { figureWorkbook } from '../../engine/figure-workbook.ts';
 import { lotColumns } from '../../lots/columns.ts';
-import { concernsOfAll } from '../../lots/concerns.ts';
 import { lotJob } from '../../lots/lot-givens.ts';
 import { typeNamed } from '../../lots/lot-table.ts';
-import { orderOfAll } from '../../lots/order-of-all.ts';
-import { lotTotals } from '../../lots/totals.ts';
 import { wordFaultOfLot } from '../../lots/wording.ts';
 import { HouseForm } from '../house/house-form.tsx';
 import type { ShopPageProps } from '../shop-page.ts';
@@ -22,6 +19,7 @@ import { LotsIn } from './lots-in.tsx';
 import { LotsOrderList } from './lots-order.tsx';
 import { LotsOut } from './lots-out.tsx';
 import { TableBar } from './table-bar.tsx';
+import { useLotSums } from './use-lot-sums.ts';
 import { useLotDesk, useLotHistoryKeys, useLotState } from './use-lots.ts';
 import './lots.css';
 
@@ -50,15 +48,7 @@ function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageP
   const table = open?.table ?? null;
   const all = useMemo(() => gridColumns(lotColumns(table?.types ?? [])), [table?.types]);
   const columns = useMemo(() => (isFull || !table ? all : whatDiffers(table, all)), [isFull, table, all]);
-  const sums = useMemo(
-    () =>
-      table && {
-        totals: lotTotals(table, outcomes),
-        order: orderOfAll(table, outcomes),
-        concerns: concernsOfAll(table, outcomes),
-      },
-    [table, outcomes],
-  );
+  const sums = useLotSums(state);
   const here = {
     row: Math.max(0, Math.min(wanted.row, (table?.rows.length ?? 1) - 1)),
     column: Math.min(wanted.column, columns.length - 1),
@@ -122,7 +112,7 @@ function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageP
                 : 'Add one, or bring them in from a CSV file.'}
             </p>
           )}
-          <LotConcerns table={table} outcomes={outcomes} concerns={sums.concerns} />
+          <LotConcerns table={sums.table} outcomes={sums.outcomes} concerns={sums.concerns} />
           {table.rows.length > 0 ? <LotsOrderList order={sums.order} /> : null}
           {lot ? (
             <CompareLots key={`${table.id} ${lot.name}`} table={table} here={lot} keeper={shop.keeper} />
@@ -130,8 +120,8 @@ function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageP
           {state.isReadOnly ? null : <LotsIn desk={desk} table={table} onSaid={setSaid} />}
           <LotsOut
             desk={desk}
-            table={table}
-            outcomes={outcomes}
+            table={sums.table}
+            outcomes={sums.outcomes}
             order={sums.order}
             isReadOnly={state.isReadOnly}
             onSaid={setSaid}

@@ -19,7 +19,7 @@ export interface LotsWorker {
 }
 
 /** How long outcomes are held back, in milliseconds: often enough to see it go on, seldom enough not to busy the page. */
-const pause = 200;
+const pause = 400;
 
 let types: LotTable['types'] = [];
 
