@@ -8,6 +8,8 @@ import { demoJob } from './demo.ts';
 import { fittings } from './fittings/template.ts';
 import { insulationDemo } from './insulation/demo.ts';
 import { insulation } from './insulation/template.ts';
+import { leakageDemo } from './leakage/demo.ts';
+import { leakage } from './leakage/template.ts';
 import { larkspurLane } from './lots.ts';
 import { offerJob } from './offer/demo.ts';
 import { priceAndOffer } from './offer/template.ts';
@@ -27,6 +29,8 @@ export async function sheetFiles(): Promise<ReadonlyMap<string, string>> {
     ['fittings.template.stretchout.json', fittings],
     ['insulation.template.stretchout.json', insulation],
     ['insulation.job.stretchout.json', insulationDemo()],
+    ['leakage.template.stretchout.json', leakage],
+    ['leakage.job.stretchout.json', leakageDemo()],
     ['return-plenum.template.stretchout.json', returnPlenum],
     ['return-plenum.job.stretchout.json', returnPlenumDemo()],
     ['rect-trunk.template.stretchout.json', rectTrunk],

@@ -52,6 +52,11 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
     load: () => import('../../../sheets/insulation.template.stretchout.json?raw'),
   },
   {
+    name: 'Leakage and code check',
+    says: 'What duct leaks by its seal and pressure or by a test, and what the codes ask of its wrap, gauge and seal.',
+    load: () => import('../../../sheets/leakage.template.stretchout.json?raw'),
+  },
+  {
     name: 'Practice for apprentices',
     says: 'Thirty problems that mark themselves, from the tape to the price; each apprentice gets other figures.',
     load: () => import('../../../sheets/practice.template.stretchout.json?raw'),
