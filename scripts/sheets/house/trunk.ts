@@ -40,7 +40,7 @@ export function trunkForm(plan: Plan): Form {
         ),
         made_width: noted(
           heading('Made'),
-          'The next size up that keeps the friction rate and the speed on Allowances; or the size under Own width, whose check then tells when it is too small.',
+          'The next size up that keeps the friction rate and the speed on Allowances, never narrower than its widest branch; or the size under Own width, whose check then tells when it is too small.',
         ),
         made_depth: heading('by'),
         check: heading('Check'),
@@ -140,7 +140,7 @@ function sectionLine(plan: Plan, row: number): Line {
     ),
     made_width: figured(
       isSized(
-        `IF(${at('width')}<>"",${at('width')},IF(${shape}="round",${step(at('round'), 'round_step')},${step(`MAX(smallest_side,AIR.WIDTH(${at('round')},${depth},12))`, 'width_step')}))`,
+        `IF(${at('width')}<>"",${at('width')},IF(${shape}="round",MAX(${step(at('round'), 'round_step')},MAXIFS(${rooms.all('flex')},${rooms.all('section')},${at('mark')})),${step(`MAX(smallest_side,AIR.WIDTH(${at('round')},${depth},12))`, 'width_step')}))`,
       ),
       inches,
     ),
