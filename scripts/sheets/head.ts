@@ -15,6 +15,10 @@ export const cautions = {
 export function jobHead(
   title: string,
   beside: readonly [string, string, string, string, string],
+  who: { readonly label: string; readonly asks: string } = {
+    label: 'Who cuts',
+    asks: 'Who cuts the metal and the wrap?',
+  },
 ): readonly Line[] {
   const [first, second, third, fourth, fifth] = beside.map((one) => words(one));
   return [
@@ -28,9 +32,9 @@ export function jobHead(
     line(words('Shop'), given({ asks: 'Which shop makes it?', mayBeBlank: true }), third ?? null),
     line(
       words('Date'),
-      given({ asks: 'Which day is it cut? Any way of writing it will do.', mayBeBlank: true }),
+      given({ asks: 'Which day is it? Any way of writing it will do.', mayBeBlank: true }),
       fourth ?? null,
     ),
-    line(words('Who cuts'), given({ asks: 'Who cuts the metal and the wrap?' }), fifth ?? null),
+    line(words(who.label), given({ asks: who.asks }), fifth ?? null),
   ];
 }

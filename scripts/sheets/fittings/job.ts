@@ -34,7 +34,7 @@ const isWhole = firstOf(
 const before: readonly Line[] = [
   ...jobHead('Before you cut', [
     cautions.edges,
-    'Keep hands clear of the shear; leave its guard on.',
+    'Keep hands clear of the shear; guard on.',
     cautions.tryFirst,
     'Fold the pattern from paper first, where unsure.',
     cautions.localCode,
@@ -91,7 +91,7 @@ export const job: Form = form({
   id: 'job',
   name: 'Job',
   says: 'Say what the job is; each kind of fitting has a sheet of its own, and all blanks stand on Cut list.',
-  widths: [22, 22, 40],
+  widths: [20, 21, 36],
   lines: [...before, ...orders],
   blocks: { order: `A${before.length}:C${before.length + orders.length}` },
 });

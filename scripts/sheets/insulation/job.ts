@@ -259,7 +259,7 @@ export const job: Form = form({
   id: 'job',
   name: 'Job',
   says: 'Say what is wrapped and in which air it hangs, choose on Compare, and read here what to buy.',
-  widths: [20, 21, 46],
+  widths: [20, 21, 36],
   lines,
   blocks: { order: `A${firstOrderRow}:C${firstOrderRow + 5}` },
 });

@@ -37,15 +37,19 @@ export const job: Form = form({
   id: 'job',
   name: 'Job',
   says: 'Say which codes are law here and how the duct is sealed; see what leaks, and whether each run is as asked.',
-  widths: [25, 22, 44],
+  widths: [22, 20, 36],
   lines: [
-    ...jobHead('Before you rely on it', [
-      cautions.localCode,
-      'Editions differ, and places change them: ask.',
-      'An estimate is no test: have the duct tested.',
-      'Sealing a return: have burners checked after.',
-      cautions.fiber,
-    ]),
+    ...jobHead(
+      'Before you rely on it',
+      [
+        cautions.localCode,
+        'Editions differ, and places change them: ask.',
+        'An estimate is no test: have the duct tested.',
+        'Sealing a return: have burners checked.',
+        cautions.fiber,
+      ],
+      { label: 'Who checks', asks: 'Who checks the duct?' },
+    ),
     emptyLine,
     line(heading('The law here')),
     namedLine(

@@ -52,7 +52,7 @@ export const runs: Form = form({
   id: 'runs',
   name: 'Runs',
   says: 'Fill in a line for each run of duct: where it hangs, its wrap and its gauge; see what the code asks of it.',
-  widths: [7, 11, 7, 7, 9, 14, 8, 8, 7, 22, 9, 8, 10, 7, 10, 12],
+  widths: [6, 11, 7, 6, 9, 13, 8, 7, 7, 22, 9, 8, 10, 7, 10, 12],
   lines: [
     line(
       ...[

@@ -21,7 +21,7 @@ export const blanks: Form = form({
   id: 'blanks',
   name: 'Blanks',
   says: 'Cut the first and the second blanks of each piece from flat sheet; nothing is to be filled in here.',
-  widths: [14, 13, 10, 8, 10, 8, 10, 16, 9, 7, 7, 10, 9, 15, 12],
+  widths: [12, 12, 9, 7, 9, 7, 10, 12, 9, 7, 7, 10, 9, 27, 12],
   lines: [
     line(
       ...[

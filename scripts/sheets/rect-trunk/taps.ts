@@ -14,15 +14,15 @@ export const taps: Form = form({
   id: 'taps',
   name: 'Taps',
   says: 'Fill in a line for each size of branch on each side of a piece; cut its hole by the sizes at the right.',
-  widths: [7, 12, 8, 8, 9, 13, 24, 8, 10, 10, 10, 10, 8, 9, 9, 14, 8, 13],
+  widths: [6, 12, 7, 7, 6, 12, 18, 7, 10, 10, 10, 10, 8, 9, 9, 14, 8, 13],
   lines: [
     line(
       ...[
         'Piece',
         'Tap shape',
-        'Along',
+        'Size',
         'Across',
-        'How many',
+        'Many',
         'On side',
         'Fit',
         'Side is',

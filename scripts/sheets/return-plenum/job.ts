@@ -136,7 +136,7 @@ export const job: Form = form({
   id: 'job',
   name: 'Job',
   says: 'Say what the job is; read here how the air and the box stand, and what to buy.',
-  widths: [22, 22, 40, 7],
+  widths: [20, 21, 36, 7],
   lines: [
     ...before,
     ...orders,

@@ -13,7 +13,7 @@ export const sealSheet: Form = form({
   id: 'seal',
   name: 'Seal and fasten',
   says: 'Seal every seam of a return, since it pulls in what lies around it; nothing is to be filled in here.',
-  widths: [30, 12, 10, 40],
+  widths: [24, 11, 9, 32],
   lines: [
     line(heading('Where'), heading('To seal'), heading('Screws'), heading('What it is')),
     seam('Upright seams of the box', `IF(${boxIsKnown},box_seams*box_height,"")`, '', 'once along each seam'),
