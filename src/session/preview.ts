@@ -1,8 +1,9 @@
-import type { CellAddress } from '../base/address.ts';
+import { type CellAddress, writeAddress } from '../base/address.ts';
 import { done, failed, type Outcome } from '../base/outcome.ts';
 import { cellAt, sheetWithId } from '../workbook/cells.ts';
 import { isFormula, type Workbook } from '../workbook/document.ts';
 import { readEntry } from '../workbook/entry.ts';
+import { locksHold } from '../workbook/locked.ts';
 import { showValue } from '../workbook/show.ts';
 import { wordCommandFault } from '../workbook/wording.ts';
 import { formulaRefusal } from './formula-check.ts';
@@ -15,8 +16,13 @@ export function previewEntry(
   typed: string,
 ): Outcome<string, string> | null {
   const sheet = sheetWithId(workbook, sheetId);
-  if (!sheet || typed.trim() === '') return null;
+  if (!sheet) return null;
   const cell = cellAt(sheet, address);
+  if (cell?.locked && locksHold(workbook)) {
+    const place = `${sheet.name}!${writeAddress(address)}`;
+    return failed(wordCommandFault({ code: 'locked_cells', place, count: 1 }));
+  }
+  if (typed.trim() === '') return null;
   const entry = readEntry(typed, cell);
   if (!entry.ok) return failed(wordCommandFault(entry.fault));
   const { content, unit = cell?.unit } = entry.value;

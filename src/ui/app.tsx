@@ -42,6 +42,7 @@ const FunctionFinder = later(async () => (await import('./functions/function-fin
 const KeysPage = later(async () => (await import('./keys/keys-page.tsx')).KeysPage);
 const LotsPage = later(async () => (await import('./lots/lots-page.tsx')).LotsPage);
 const NamesPage = later(async () => (await import('./names/names-page.tsx')).NamesPage);
+const NewerNote = later(async () => (await import('./template/newer-note.tsx')).NewerNote);
 const TemplatePage = later(async () => (await import('./template/template-page.tsx')).TemplatePage);
 
 /** Where the person is: what is selected on one sheet. Kept for each, so that coming back is coming back to the same. */
@@ -230,6 +231,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
     desk: laid,
     session,
     state,
+    selection: selected,
     onGo: go,
     onOpened: () => setSpot({ sheetId: '', cells: {} }),
   };
@@ -288,6 +290,16 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
               ) : (
                 <>
                   <h1 className="app-sheet-name">{sheet?.name}</h1>
+                  {workbook.kind === 'job' && workbook.template && !state.isReadOnly ? (
+                    <Suspense fallback={null}>
+                      <NewerNote
+                        keeper={keeper}
+                        desk={laid}
+                        state={state}
+                        onLook={() => turnTo('template')}
+                      />
+                    </Suspense>
+                  ) : null}
                   <SheetSentence
                     key={sheetId}
                     says={sheet?.says ?? ''}

@@ -1,4 +1,4 @@
-import type { CellAddress } from '../base/address.ts';
+import type { CellAddress, CellRange } from '../base/address.ts';
 import type { Session } from '../session/session.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Desk, DeskKeeper } from './desk.ts';
@@ -9,6 +9,8 @@ export interface ShopPageProps {
   readonly desk: Desk;
   readonly session: Session;
   readonly state: SessionState;
+  /** What is selected on the sheet that stood here before the page. */
+  readonly selection: { readonly sheet: string; readonly range: CellRange };
   /** To a cell of the open workbook. */
   readonly onGo: (sheetId: string, address: CellAddress) => void;
   /** Another workbook has been opened: its first sheet is to be shown. */

@@ -23,6 +23,12 @@ export function locksHold(workbook: Workbook): boolean {
   return workbook.kind === 'job' && !workbook.locksOff;
 }
 
+/** Whether locks are in force, as in a job, only set, as in a template, or were taken off. */
+export function lockState(workbook: Workbook): 'hold' | 'set' | 'off' {
+  if (workbook.kind !== 'job') return 'set';
+  return workbook.locksOff ? 'off' : 'hold';
+}
+
 export function lockedFault(
   workbook: Workbook,
   difference: Difference,

@@ -26,7 +26,7 @@ export type QuestionFault =
   | { readonly code: 'question_too_long'; readonly got: number; readonly most: number };
 
 /** As a workbook file takes them. */
-export const questionLimits = { words: 500, choices: 200, choice: 80 } as const;
+export const questionLimits = { words: 500, help: 2000, choices: 200, choice: 80 } as const;
 
 /** Everything that keeps a question from being asked of a cell with this unit; none where it is sound. */
 export function questionFaults(question: Question, unit: Unit | undefined): readonly QuestionFault[] {
@@ -38,10 +38,12 @@ export function questionFaults(question: Question, unit: Unit | undefined): read
   ];
 }
 
-function wordsFaults({ asks, why = '' }: Question): readonly QuestionFault[] {
+function wordsFaults({ asks, why = '', help = '' }: Question): readonly QuestionFault[] {
   if (asks.trim() === '') return [{ code: 'asks_nothing' }];
   const got = Math.max(asks.length, why.length);
-  return got > questionLimits.words ? [{ code: 'question_too_long', got, most: questionLimits.words }] : [];
+  const { words: most, help: mostHelp } = questionLimits;
+  if (help.length > mostHelp) return [{ code: 'question_too_long', got: help.length, most: mostHelp }];
+  return got > most ? [{ code: 'question_too_long', got, most }] : [];
 }
 
 function limitsFaults({ least, most, choices }: Question, unit: Unit | undefined): readonly QuestionFault[] {

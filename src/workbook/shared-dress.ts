@@ -15,6 +15,7 @@ export interface SharedDress {
   readonly question: Shared<Question | null>;
   readonly note: Shared<string | null>;
   readonly across: Shared<number | null>;
+  readonly locked: Shared<boolean>;
   readonly bold: Shared<boolean>;
   readonly wraps: Shared<boolean>;
   readonly align: Shared<NonNullable<CellStyle['align']> | null>;
@@ -35,6 +36,7 @@ export function sharedDress(sheet: Sheet, { from, to }: CellRange): SharedDress 
         question: cell?.question ?? null,
         note: cell?.note ?? null,
         across: cell?.across ?? null,
+        locked: cell?.locked ?? false,
         bold: cell?.style?.bold ?? false,
         wraps: cell?.style?.wraps ?? false,
         align: cell?.style?.align ?? null,

@@ -70,7 +70,7 @@ test('a new job has the numbers of its template, and a new workbook has an empty
   const demo = await openFiles();
   const { page } = demo;
   await demo.files();
-  await demo.press('New job from Round trunk');
+  await demo.press(/^New job from Round trunk/);
   await page.getByRole('button', { name: /^New job ?, change the title/ }).waitFor();
   await page.getByText('from Round trunk, revision').waitFor();
   await demo.goTo('Allowances');

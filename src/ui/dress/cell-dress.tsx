@@ -1,14 +1,17 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { type CellAddress, type CellRange, writeRange } from '../../base/address.ts';
+import { type CellAddress, type CellRange, sameAddress, writeRange } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import { mayGoAcross } from '../../workbook/across.ts';
 import { cellAt } from '../../workbook/cells.ts';
 import type { Dress } from '../../workbook/command/dress.ts';
+import type { Command } from '../../workbook/commands.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import { sharedDress } from '../../workbook/shared-dress.ts';
 import { acrossOptions } from './across-options.ts';
+import { CheckForm } from './check-form.tsx';
 import { alignOptions, roleOptions, unitOptions } from './dress-words.ts';
 import { FormatFields } from './format-fields.tsx';
+import { LockFields } from './lock-fields.tsx';
 import { NoteField } from './note-field.tsx';
 import { Pick } from './pick.tsx';
 import type { QuestionDraft } from './question-draft.ts';
@@ -102,16 +105,16 @@ function DressForm({
   const goesAcross =
     role !== 'mixed' && (role.all === 'heading' || role.all === 'text') && mayGoAcross(cellAt(sheet, from));
   const isGiven = role !== 'mixed' && role.all === 'given';
+  const isCheck = role !== 'mixed' && role.all === 'check' && sameAddress(from, range.to);
 
-  function dress(wish: Dress): boolean {
-    const outcome = session.run({
-      type: 'dress',
-      sheet: sheet.id,
-      addresses: addressesOf(range),
-      dress: wish,
-    });
+  function run(command: Command): boolean {
+    const outcome = session.run(command);
     setRefusal(outcome.ok ? '' : outcome.fault);
     return outcome.ok;
+  }
+
+  function dress(wish: Dress): boolean {
+    return run({ type: 'dress', sheet: sheet.id, addresses: addressesOf(range), dress: wish });
   }
 
   return (
@@ -140,6 +143,19 @@ function DressForm({
             else drafts.delete(draftKey);
           }}
           onKeep={(wish) => dress({ question: wish })}
+        />
+      ) : null}
+      {isCheck ? (
+        <CheckForm
+          onKeep={(formula) => run({ type: 'enter', sheet: sheet.id, address: from, typed: `=${formula}` })}
+        />
+      ) : null}
+      {session.getState().workbook.kind === 'template' ? (
+        <LockFields
+          sheetId={sheet.id}
+          shared={shared.locked}
+          addresses={() => addressesOf(range)}
+          onRun={run}
         />
       ) : null}
       <fieldset className="cell-dress-looks">

@@ -11,6 +11,7 @@ export interface QuestionDraft {
   readonly least: string;
   readonly most: string;
   readonly why: string;
+  readonly help: string;
   /** One a line. */
   readonly choices: string;
   readonly usual: string;
@@ -29,6 +30,7 @@ export function draftOf(
     least: say(question?.least),
     most: say(question?.most),
     why: question?.why ?? '',
+    help: question?.help ?? '',
     choices: (question?.choices ?? []).join('\n'),
     usual: say(question?.usual),
     mayBeBlank: question?.mayBeBlank ?? false,
@@ -67,6 +69,7 @@ export function questionFrom(
     ...(least === undefined ? {} : { least }),
     ...(most === undefined ? {} : { most }),
     ...(draft.why.trim() === '' ? {} : { why: draft.why.trim() }),
+    ...(draft.help.trim() === '' ? {} : { help: draft.help.trim() }),
     ...(choices.length === 0 ? {} : { choices }),
     ...(usual === null || typeof usual === 'object' ? {} : { usual }),
     ...(draft.mayBeBlank ? { mayBeBlank: true } : {}),

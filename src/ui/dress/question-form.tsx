@@ -79,6 +79,18 @@ export function QuestionForm({
         )}
       </Field>
       {line('Usual value', 'usual')}
+      <Field name="What helps to answer">
+        {(id) => (
+          <textarea
+            id={id}
+            rows={3}
+            value={shown.help}
+            placeholder="Measure between the studs, at the narrowest place."
+            aria-describedby={told}
+            onChange={(event) => take({ help: event.target.value })}
+          />
+        )}
+      </Field>
       <label className="cell-dress-tick">
         <input
           type="checkbox"

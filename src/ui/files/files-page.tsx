@@ -4,9 +4,10 @@ import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import type { KeptWorkbook } from '../../workbook/file.ts';
 import type { Desk, DeskKeeper } from '../desk.ts';
+import { JobForm } from '../job-form/job-form.tsx';
+import { BeginPart } from './begin-part.tsx';
 import { HandOut } from './hand-out.tsx';
 import { ImportPart } from './import-part.tsx';
-import { newEmptyWorkbook, newJob, shippedTemplates } from './new-workbook.ts';
 import { ShelfPart } from './shelf-part.tsx';
 import type { WorkbookFile } from './use-workbook-file.ts';
 import './files.css';
@@ -36,16 +37,20 @@ export function FilesPage({
   readonly onImported: (sheetId: string, at: CellAddress) => void;
 }) {
   const [said, setSaid] = useState('');
+  const [form, setForm] = useState<KeptWorkbook | null>(null);
   const { workbook } = state;
 
-  async function begin(kept: Promise<KeptWorkbook>): Promise<void> {
-    const fresh = await kept.catch(() => null);
-    if (!fresh) {
-      setSaid('The template could not be fetched. Look whether this computer is connected, and try again.');
-      return;
-    }
+  async function begin(fresh: KeptWorkbook): Promise<void> {
     onOpened();
     await keeper.add(fresh);
+  }
+
+  if (form) {
+    return (
+      <div className="files">
+        <JobForm template={form} onMade={begin} onLeave={() => setForm(null)} />
+      </div>
+    );
   }
 
   return (
@@ -68,25 +73,7 @@ export function FilesPage({
             ) : null}
           </div>
         </section>
-        <section aria-labelledby="files-begin">
-          <h2 id="files-begin">Begin a new one</h2>
-          <p>The open workbook stays on the shelf.</p>
-          <div className="files-deeds">
-            {shippedTemplates.map((template) => (
-              <button
-                key={template.name}
-                type="button"
-                title={template.says}
-                onClick={() => begin(newJob(template))}
-              >
-                New job from {template.name}
-              </button>
-            ))}
-            <button type="button" onClick={() => begin(Promise.resolve(newEmptyWorkbook()))}>
-              New empty workbook
-            </button>
-          </div>
-        </section>
+        <BeginPart keeper={keeper} desk={desk} onBegin={begin} onForm={setForm} onSay={setSaid} />
       </div>
       <ShelfPart
         keeper={keeper}

@@ -1,4 +1,3 @@
-import { instantiate } from '../../templates/instantiate.ts';
 import { emptyWorkbook } from '../../workbook/empty.ts';
 import { type KeptWorkbook, readWorkbookFile } from '../../workbook/file.ts';
 import { noValues } from '../../workbook/values.ts';
@@ -63,14 +62,13 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
   },
 ];
 
-/** A new job with the template's own numbers in it. The id is given anew when it goes onto the shelf. */
-export async function newJob(template: ShippedTemplate): Promise<KeptWorkbook> {
+/** The template itself, from its file. */
+export async function loadTemplate(template: ShippedTemplate): Promise<KeptWorkbook> {
   const { default: text } = await template.load();
   const kept = readWorkbookFile(text);
   // It is our own file, so a refusal is a bug.
   if (!kept.ok) throw new Error(`The template ${template.name} cannot be read: ${kept.fault.code}`);
-  const workbook = instantiate(kept.value.workbook, { id: 'new', title: 'New job' });
-  return { workbook, values: kept.value.values };
+  return kept.value;
 }
 
 export function newEmptyWorkbook(): KeptWorkbook {

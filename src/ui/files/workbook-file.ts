@@ -26,8 +26,8 @@ export async function saveFile(
   where: 'same' | 'another',
 ): Promise<Outcome<string | null, string>> {
   const content = new Blob([writeWorkbookFile(kept)], { type: 'application/json' });
-  const { id, title } = kept.workbook;
-  const name = fileName([title], 'stretchout.json');
+  const { id, title, kind } = kept.workbook;
+  const name = fileName([title], kind === 'template' ? 'template.stretchout.json' : 'stretchout.json');
   if (!canPickFiles()) {
     download(content, name);
     return done(name);

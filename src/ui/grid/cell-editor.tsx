@@ -57,7 +57,8 @@ export function CellEditor({
   const field = useRef<HTMLInputElement>(null);
   const [active, setActive] = useState<number | null>(null);
   const { address, typed, began, refusal } = draft;
-  const question = cellAt(sheet, address)?.question ?? null;
+  const cell = cellAt(sheet, address);
+  const question = cell?.question ?? null;
   const choices = fittingChoices(question?.choices ?? [], typed, began);
   const chosen = active === null ? undefined : choices[active];
   const asks = question ? questionWords(sheet, address) : '';
@@ -70,7 +71,8 @@ export function CellEditor({
     startsAt: caret.current ?? typed.length,
   });
   const { options } = formula;
-  const preview = typed === began ? null : session.preview(sheet.id, address, typed);
+  // Whoever begins on a locked cell learns it before anything is typed.
+  const preview = typed === began && !cell?.locked ? null : session.preview(sheet.id, address, typed);
 
   useLayoutEffect(() => {
     const input = field.current;

@@ -24,6 +24,7 @@ export function cellName(sight: CellSight): string {
     roleWords[cell.role],
     sight.unitBelow ? `in ${sight.unitBelow}` : '',
     covering ? `across to column ${columnName(covering.lastColumn)}` : '',
+    sight.lock ? lockWords[sight.lock] : '',
     cell.note ? `note: ${cell.note}` : '',
     place,
   ]
@@ -37,6 +38,8 @@ export function mustBeFilled(cell: Cell): boolean {
     cell.role === 'given' && cell.question !== undefined && !cell.question.mayBeBlank && cell.content === null
   );
 }
+
+const lockWords = { hold: 'locked', set: 'locked in jobs' } as const;
 
 const roleWords = {
   given: 'given',

@@ -15,6 +15,8 @@ import { unitBelow } from './unit-below.ts';
 export interface SheetSight extends SheetMarks {
   readonly sheet: Sheet;
   readonly values: Values;
+  /** Whether locks are in force here, as in a job, or only set, as in a template; `off` where they were taken off. */
+  readonly locks: 'hold' | 'set' | 'off';
   /** Cells of this sheet that the formula being written reads. */
   readonly tagged: readonly TaggedCells[];
   /** What was typed into cells of this sheet and was not taken. */
@@ -39,6 +41,8 @@ export interface CellSight extends CellMarks {
   readonly covering: Covering | null;
   /** What was typed here and was not taken. */
   readonly waits: WaitingEntry | null;
+  /** Null where the cell is open to whoever works here. */
+  readonly lock: 'hold' | 'set' | null;
 }
 
 /** The number of a stretch of cells in the formula being written, and which of its sides run along this cell. */
@@ -66,6 +70,7 @@ export function sightOf(sight: SheetSight, address: CellAddress): CellSight {
     unitBelow: cell?.role === 'heading' && !covering ? unitBelow(sheet, address.row, address.column) : null,
     runOn: hasHeading(sheet, address.row) ? runOnAt(sheet, address.row, address.column) : null,
     covering,
+    lock: cell?.locked && sight.locks !== 'off' ? sight.locks : null,
     waits: waiting.length === 0 ? null : waitingAt(waiting, sheet.id, address),
     tags: tagged.length === 0 ? noTags : tagsOf(address, tagged),
   };
@@ -79,6 +84,7 @@ export function sameSight(one: CellSight, other: CellSight): boolean {
     one.isInHeadingRow === other.isInHeadingRow &&
     one.unitBelow === other.unitBelow &&
     one.waits === other.waits &&
+    one.lock === other.lock &&
     one.runOn?.words === other.runOn?.words &&
     one.runOn?.from === other.runOn?.from &&
     sameCovering(one.covering, other.covering) &&

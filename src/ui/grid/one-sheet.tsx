@@ -20,6 +20,7 @@ import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { extentOf, sheetWithId } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
+import { lockState } from '../../workbook/locked.ts';
 import { taggedCells } from '../formula/tagged-cells.ts';
 import { useWriting, useWritingDesk } from '../formula/writing-desk.ts';
 import { DeedMenu, type MenuPlace } from '../menu/deed-menu.tsx';
@@ -137,7 +138,19 @@ export function OneSheet({
   const waiting = useMemo(() => allWaiting.filter((one) => one.sheetId === sheet.id), [allWaiting, sheet.id]);
   const written = draft ? sheetWithId(state.workbook, draft.sheetId) : undefined;
   const isElsewhere = written !== undefined && written.id !== sheet.id;
-  const sight = { sheet, values: state.values, selected, marked, range, outlined, dropping, tagged, waiting };
+  const locks = lockState(state.workbook);
+  const sight = {
+    sheet,
+    values: state.values,
+    locks,
+    selected,
+    marked,
+    range,
+    outlined,
+    dropping,
+    tagged,
+    waiting,
+  };
   const { table, wantFocus, wantInView } = useSheetTable(host, sight, {
     helpId: id,
     isEditing: draft !== null || menu !== null,

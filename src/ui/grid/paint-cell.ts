@@ -32,6 +32,7 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   mark(element, 'wraps', wraps ?? false);
   mark(element, 'shade', shade ?? false);
   mark(element, 'waits', sight.waits !== null);
+  mark(element, 'lock', sight.lock ?? false);
   mark(element, 'runsOn', runsOn(sight.sheet, sight.address));
 
   const words = document.createElement('span');
@@ -55,6 +56,7 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   piece.append(small('visually-hidden', cellName(sight)), words);
   if (sight.runOn) piece.append(runOnWords(sight.runOn));
   if (cell?.note) piece.append(noteSign());
+  if (sight.lock) piece.append(lockSign());
   for (const tag of sight.tags) piece.append(tagMark(tag));
   paintMarks(element, piece, sight);
   return piece;
@@ -83,6 +85,13 @@ function runOnWords({ words, from }: RunOn): HTMLElement {
 /** A chalk stroke; the note itself is in the cell's name, on hovering, and in Working. */
 function noteSign(): HTMLElement {
   const sign = small('cell-note-sign', '');
+  sign.ariaHidden = 'true';
+  return sign;
+}
+
+/** A small corner at the foot of the cell, filled in like a punch mark; its word is in what is read out. */
+function lockSign(): HTMLElement {
+  const sign = small('cell-lock-sign', '');
   sign.ariaHidden = 'true';
   return sign;
 }

@@ -246,7 +246,9 @@ export function createSheetTable(
       widen();
       const hasNews = next.sheet !== before.sheet || next.values !== before.values;
       if (hasNews) heighten();
-      if (hasNews || next.tagged !== before.tagged || next.waiting !== before.waiting) refresh(before.sheet);
+      const hasMarks =
+        next.tagged !== before.tagged || next.waiting !== before.waiting || next.locks !== before.locks;
+      if (hasNews || hasMarks) refresh(before.sheet);
       // A moved selection touches nothing else, so it is painted without the table's own, slower way.
       markAnew(host, before, next);
       markLines(host, next);

@@ -14,7 +14,7 @@ export interface KeptTable {
 /** Keeps a table on the page that shows what it is given, with the selected cell in view and the focus with it. */
 export function useSheetTable(
   host: RefObject<HTMLElement | null>,
-  { sheet, values, selected, marked, range, outlined, dropping, tagged, waiting }: SheetSight,
+  { sheet, values, locks, selected, marked, range, outlined, dropping, tagged, waiting }: SheetSight,
   {
     helpId,
     isEditing,
@@ -33,6 +33,7 @@ export function useSheetTable(
   const first = useRef<SheetSight>({
     sheet,
     values,
+    locks,
     selected,
     marked,
     range,
@@ -75,10 +76,21 @@ export function useSheetTable(
   }, [isAway, isEditing]);
 
   useLayoutEffect(() => {
-    table.current?.show({ sheet, values, selected, marked, range, outlined, dropping, tagged, waiting });
+    table.current?.show({
+      sheet,
+      values,
+      locks,
+      selected,
+      marked,
+      range,
+      outlined,
+      dropping,
+      tagged,
+      waiting,
+    });
     if (wanted.current) table.current?.reveal(wanted.current);
     wanted.current = null;
-  }, [sheet, values, selected, marked, range, outlined, dropping, tagged, waiting]);
+  }, [sheet, values, locks, selected, marked, range, outlined, dropping, tagged, waiting]);
 
   useLayoutEffect(() => {
     const isMoved = !sameAddress(focused.current, selected);

@@ -4,6 +4,7 @@ import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { cellAt, sheetWithId } from '../../workbook/cells.ts';
 import { isFormula } from '../../workbook/document.ts';
+import { locksHold } from '../../workbook/locked.ts';
 import { useWaiting, waitingAt } from '../waiting/waiting-entries.ts';
 import { FormulaReading } from './formula-reading.tsx';
 import { WaitingBox } from './waiting-box.tsx';
@@ -42,7 +43,8 @@ export function FormulaBox({
     wasOpen.current = isOpen;
   }, [isOpen]);
 
-  if (state.isReadOnly) {
+  const isLocked = sheet !== undefined && cellAt(sheet, address)?.locked && locksHold(state.workbook);
+  if (state.isReadOnly || isLocked) {
     return formula === null ? null : (
       <div className="formula-box">
         <FormulaReading formula={formula} />

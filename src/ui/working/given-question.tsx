@@ -16,12 +16,13 @@ export function GivenQuestion({
   /** Null where the usual value stands there already, or there is none. */
   readonly onTakeUsual: (() => void) | null;
 }) {
-  const { asks, least, most, why, choices, usual, mayBeBlank } = question;
+  const { asks, least, most, why, choices, usual, mayBeBlank, help } = question;
   const say = (value: number | string | boolean) => showValue(value, unit ?? undefined, format).text;
   const range = rangeText(least, most, say);
   return (
     <div className="given-question">
       <p className="given-question-asks">{asks}</p>
+      {help ? <p className="given-question-help">{help}</p> : null}
       <dl className="given-question-facts">
         {unit && !choices ? <Fact name="Measures">{units[unit].says}</Fact> : null}
         {range ? (

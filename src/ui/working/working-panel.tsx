@@ -13,6 +13,7 @@ import { CellLinks } from './cell-links.tsx';
 import { Decisions } from './decisions.tsx';
 import { FormulaBox } from './formula-box.tsx';
 import { GivenQuestion } from './given-question.tsx';
+import { LockNote } from './lock-note.tsx';
 import { type SelectedCells, SelectionFigures } from './selection-figures.tsx';
 import { useNews } from './use-news.ts';
 import { WorkedCalls } from './worked-calls.tsx';
@@ -114,6 +115,7 @@ function Working({
           onTakeUsual={question.usual === undefined || question.usual === cell?.content ? null : takeUsual}
         />
       ) : null}
+      {cell?.locked ? <LockNote session={session} state={state} /> : null}
       {note ? <p className="working-note">{note}</p> : null}
       {role === 'heading' ? null : <FormulaBox session={session} state={state} explanation={explanation} />}
       {explanation.sum ? (
