@@ -114,6 +114,24 @@ describe.each(houseTypes())('the house type %s', (_, workbook) => {
     }
   });
 
+  test('no way of putting the options together gives a fault, and none stops but a wrap under the code', async () => {
+    const { at, set, faults, values } = await house(workbook);
+    const options = workbook.house?.options ?? [];
+    const ways = options.reduce<readonly Givens[]>(
+      (before, { choices }) => before.flatMap((one) => choices.map((choice) => ({ ...one, ...choice.sets }))),
+      [{}],
+    );
+    for (const sets of ways) {
+      await set(sets);
+      const told = JSON.stringify(sets);
+      expect(faults(), told).toEqual([]);
+      const stops = [...values].filter(([, value]) => typeof value === 'string' && value.startsWith('stop'));
+      const others = stops.filter(([, value]) => !/wrap (has|is rated)/.test(String(value)));
+      expect(others, told).toEqual([]);
+      expect(at('Order!B2'), told).toBe('holds');
+    }
+  });
+
   test('every given that a lot may change is a given, and each changes a result', async () => {
     const { at, set, faults } = await house(workbook);
     const before = results(workbook, at);
@@ -153,6 +171,18 @@ describe.each(houseTypes())('the house type %s', (_, workbook) => {
       expect(faults(), half).toEqual([]);
       expect(at('Order!B2'), half).toMatch(/^stop: the order is without/);
     }
+  });
+
+  test('a flat trunk in thin wrap by the published table is stopped at its wrap, with what to do', async () => {
+    const { at, set, faults } = await house(workbook);
+    const sets = { 'House!B11': 'R-6 wrap', 'House!B13': 'rectangular', 'House!B23': 'published' };
+    await set({ ...sets, 'Air!B2': 'basement' });
+    expect(faults()).toEqual([]);
+    expect(at('Wrap!F2')).toBe(
+      'stop: by geometry this cut squeezes the wrap to less than half; choose geometry on House',
+    );
+    await set({ 'House!B23': 'geometry' });
+    expect(at('Wrap!F2')).toBe('holds');
   });
 
   test('one more room never lowers what is ordered', async () => {

@@ -27,7 +27,14 @@ export function trunkShape(placeOf: PlaceOf): HouseOption {
   return {
     name: 'Trunk',
     usual: 'round',
-    choices: ['round', 'rectangular'].map((name) => ({ name, sets: { [placeOf('trunk_shape')]: name } })),
+    choices: [
+      { name: 'round', sets: { [placeOf('trunk_shape')]: 'round', [placeOf('wrap_method')]: 'published' } },
+      // By the published table a thin wrap lies on a flat trunk with less R than its label has.
+      {
+        name: 'rectangular',
+        sets: { [placeOf('trunk_shape')]: 'rectangular', [placeOf('wrap_method')]: 'geometry' },
+      },
+    ],
   };
 }
 

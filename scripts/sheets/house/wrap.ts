@@ -77,11 +77,11 @@ function wrapLine(plan: Plan, row: number): Line {
     figured(unless(`WRAP.STRETCHOUT(${duct},job_wrap,wraps,wrap_worked_by,lap,corners)`), exactInches),
     figured(unless(`TAPE.ROUND(${at('around')},fraction,"up")`), cutInches),
     figured(unless(`WRAP.PIECES(${blanks.from('length', row)},job_wrap,wraps,wrap_flange)`), count),
-    figured(unless(`WRAP.RLEFT(${duct},${at('cut')},job_wrap,wraps,lap,corners)`), resistance),
+    figured(unless(`IFERROR(WRAP.RLEFT(${duct},${at('cut')},job_wrap,wraps,lap,corners),"")`), resistance),
     check(
       unless(
         `IF(wrap_rating<${needed},"stop: this wrap is rated R "&ROUND(wrap_rating,2)&" installed, and the code asks for R "&ROUND(${needed},2),` +
-          `IF(${at('left')}<${needed}-r_short,"look: by geometry, less R is left than is needed; a longer cut squeezes the wrap less","holds"))`,
+          `IF(${at('left')}="","stop: by geometry this cut squeezes the wrap to less than half; choose geometry on House",IF(${at('left')}<${needed}-r_short,"look: by geometry, less R is left than is needed; a longer cut squeezes the wrap less","holds")))`,
       ),
     ),
     figured(unless(`${at('cut')}*${blanks.from('length', row)}/144`), squareFeet),
