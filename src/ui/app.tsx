@@ -100,6 +100,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   // The same object for the same place: what is written about it hangs on it.
   const address = useMemo(() => ({ row, column }), [row, column]);
   const head = spotted?.head ?? address;
+  const round = spotted?.round;
   const [waiting] = useState(createWaitingEntries);
   const waitingEntries = useSyncExternalStore(waiting.subscribe, waiting.current);
   const [desk] = useState(createWritingDesk);
@@ -113,14 +114,14 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   );
 
   const selection = useMemo(() => {
-    const range = rangeOf({ here: address, head });
+    const range = rangeOf({ here: address, head, round });
     if (!sheet || isOneCell(range)) return null;
     return {
       range: usedPart(sheet, range),
       words: selectionWords(range),
       sums: sumsOf(sheet, state.values, range),
     };
-  }, [sheet, state.values, address, head]);
+  }, [sheet, state.values, address, head, round]);
 
   useHistoryKeys(session);
   useLeaveGuard(session, waitingEntries.length > 0);
@@ -148,14 +149,17 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
       setSpot((before) => (before.writing ? backToWriting(before, before.writing) : before));
   }, [writing]);
 
-  const go = (to: string, here: CellAddress, corner = here) =>
-    setSpot(({ cells }) => ({ sheetId: to, cells: { ...cells, [to]: { here, head: corner } } }));
+  const go = (to: string, here: CellAddress, corner = here, block?: CellRange) =>
+    setSpot(({ cells }) => ({
+      sheetId: to,
+      cells: { ...cells, [to]: { here, head: corner, round: block } },
+    }));
 
   const goTo = (to: string, { from, to: corner }: CellRange) => go(to, from, corner);
 
   const selected = {
     sheet: sheetId,
-    range: usedRange(sheet, rangeOf({ here: address, head })),
+    range: usedRange(sheet, rangeOf({ here: address, head, round })),
   };
 
   function turnTo(page: Page): void {
@@ -340,7 +344,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
                 <AttentionPage
                   state={state}
                   sheetId={attention}
-                  onGo={go}
+                  onGo={(to, cell) => go(to, cell)}
                   key={`${workbook.id} ${attention}`}
                 />
               ) : null}
@@ -358,7 +362,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
                   file={file}
                   onTake={take}
                   onOpened={() => setSpot({ sheetId: '', cells: {} })}
-                  onImported={go}
+                  onImported={(to, cell) => go(to, cell)}
                 />
               ) : null}
               <SheetGrid
@@ -368,7 +372,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
                 sheetId={sheetId}
                 selected={address}
                 head={head}
-                onSelect={(cell, corner) => go(sheetId, cell, corner)}
+                round={round}
+                onSelect={(cell, corner, block) => go(sheetId, cell, corner, block)}
                 marked={marked}
                 isAway={spot.page !== undefined}
                 onDress={(part) => setDressWish({ part })}

@@ -28,6 +28,8 @@ export interface CellMarks {
   readonly drop: string | null;
   /** Whether the corner to fill from is here. */
   readonly isCorner: boolean;
+  /** Whether the corner to reach from with a finger is here. */
+  readonly isReachCorner: boolean;
 }
 
 export function marksOf(
@@ -42,11 +44,21 @@ export function marksOf(
     outline: outlined ? rimOf(address, outlined) : null,
     drop: dropSide(dropping, address),
     isCorner: sameAddress(address, range.to),
+    isReachCorner: sameAddress(address, { row: range.to.row, column: range.from.column }),
   };
 }
 
 export function sameMarks(one: CellMarks, other: CellMarks): boolean {
-  const keys = ['isHere', 'isSelected', 'isMarked', 'rim', 'outline', 'drop', 'isCorner'] as const;
+  const keys = [
+    'isHere',
+    'isSelected',
+    'isMarked',
+    'rim',
+    'outline',
+    'drop',
+    'isCorner',
+    'isReachCorner',
+  ] as const;
   return keys.every((key) => one[key] === other[key]);
 }
 
@@ -60,9 +72,8 @@ export function paintMarks(element: HTMLElement, piece: Element, marks: CellMark
   element.setAttribute('aria-selected', String(marks.isSelected));
   // One stop for the Tab key: where the person is.
   element.tabIndex = marks.isHere ? 0 : -1;
-  const corner = piece.querySelector('.fill-corner');
-  if (marks.isCorner && !corner) piece.append(fillCorner());
-  else if (!marks.isCorner) corner?.remove();
+  showCorner(piece, 'fill-corner', marks.isCorner);
+  showCorner(piece, 'reach-corner', marks.isReachCorner);
 }
 
 export function mark(element: HTMLElement, name: string, value: string | boolean): void {
@@ -70,11 +81,16 @@ export function mark(element: HTMLElement, name: string, value: string | boolean
   else element.dataset[name] = value === true ? '' : value;
 }
 
-/** Pulled to fill the cells beside a selection. Keys do the same, so there is nothing in it to be read out. */
-function fillCorner(): HTMLElement {
-  const corner = document.createElement('span');
-  corner.className = 'fill-corner';
-  return corner;
+/** Pulled to fill the cells beside a selection, or with a finger to select more. Keys do the same, so there is nothing in
+ *  it to be read out. */
+function showCorner(piece: Element, className: string, isShown: boolean): void {
+  const corner = piece.querySelector(`.${className}`);
+  if (!isShown) corner?.remove();
+  else if (!corner) {
+    const made = document.createElement('span');
+    made.className = className;
+    piece.append(made);
+  }
 }
 
 /** Which sides of a block of cells run along this one: `top left`. Null off the block. */

@@ -28,6 +28,7 @@ export const keyGroups: readonly KeyGroup[] = [
       { keys: ['Ctrl+Home', 'Ctrl+End'], says: 'to the first or the last cell of the sheet', wish: 'go' },
       { keys: ['PageUp', 'PageDown'], says: 'as far up or down as the window shows', wish: 'go' },
       { keys: ['Tab', 'Shift+Tab'], says: 'along the row, and out of the sheet at its ends', wish: 'go' },
+      { keys: ['Tab', 'Shift+Tab'], says: 'round the cells that are selected' },
       {
         keys: ['Escape', 'Shift+Escape'],
         says: 'the next Tab leaves the sheet; lets go of what was cut',

@@ -2,11 +2,14 @@ import type { Axis, CellAddress } from '../../base/address.ts';
 import { extentOf } from '../../workbook/cells.ts';
 import type { Sheet } from '../../workbook/document.ts';
 import { type Direction, filledEdge, nextTo } from './filled-edge.ts';
-import { lastPlace, type Selection } from './selection.ts';
+import { nextRound } from './round.ts';
+import { lastPlace, roundBlock, type Selection } from './selection.ts';
 
 /** What a key means while the grid, not an editor, has the focus. */
 export type KeyWish =
   | { readonly type: 'go'; readonly to: CellAddress }
+  /** To another cell of what is selected, which stays selected. */
+  | { readonly type: 'go_round'; readonly to: CellAddress }
   /** The selection reaches to another corner; the person stays. */
   | { readonly type: 'reach'; readonly to: CellAddress }
   | { readonly type: 'take_lines'; readonly axis: Axis }
@@ -86,7 +89,7 @@ export function readKey(key: Key, selection: Selection, reach: Reach): KeyWish |
   if (key.key === 'ContextMenu' || (key.key === 'F10' && key.shiftKey)) return { type: 'menu' };
   if (key.key === ' ' && isCommand) return { type: 'take_lines', axis: 'column' };
   if (key.key === ' ' && key.shiftKey) return { type: 'take_lines', axis: 'row' };
-  return isCommand ? commandWish(key) : plainWish(key, selection.here, reach);
+  return isCommand ? commandWish(key) : plainWish(key, selection, reach);
 }
 
 function altWish({ key, shiftKey }: Key): KeyWish | null {
@@ -117,10 +120,10 @@ function commandWish({ key, shiftKey }: Key): KeyWish | null {
   }
 }
 
-function plainWish(key: Key, here: CellAddress, reach: Reach): KeyWish | null {
+function plainWish(key: Key, selection: Selection, reach: Reach): KeyWish | null {
   switch (key.key) {
     case 'Tab':
-      return tab(here, key.shiftKey, reach);
+      return tab(selection, key.shiftKey, reach);
     case 'Escape':
       return { type: 'step_out' };
     case 'F9':
@@ -161,8 +164,11 @@ function isArrow(key: string): key is keyof typeof arrows {
   return Object.hasOwn(arrows, key);
 }
 
-/** Along the row and on to the next one; from the very first or last cell out of the grid. */
-function tab(from: CellAddress, isBack: boolean, { lastUsed }: Reach): KeyWish {
+/** Round what is selected; else along the row and on to the next one, and from the very first or last cell out of the grid. */
+function tab(selection: Selection, isBack: boolean, { lastUsed }: Reach): KeyWish {
+  const from = selection.here;
+  const block = roundBlock(selection);
+  if (block) return { type: 'go_round', to: nextRound(block, from, isBack ? 'left' : 'right') };
   const column = from.column + (isBack ? -1 : 1);
   if (column >= 0 && column <= lastUsed.column) return go({ row: from.row, column });
   const row = from.row + (isBack ? -1 : 1);

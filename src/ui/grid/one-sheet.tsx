@@ -44,11 +44,13 @@ import { type LineDeed, lineDeedGroups } from './line-deeds.ts';
 import { pastHidden } from './past-hidden.ts';
 import { keepFocus, pointerDeeds } from './pointer-deeds.ts';
 import { rangeDeeds } from './range-deeds.ts';
+import { nextRound } from './round.ts';
 import {
   hasLine,
   isWhole,
   lastPlace,
   rangeOf,
+  roundBlock,
   type Selection,
   selectionWords,
   wholeLine,
@@ -71,7 +73,9 @@ export interface SheetGridProps {
   readonly selected: CellAddress;
   /** How far the selection reaches from there; to that cell itself when one cell is selected. */
   readonly head: CellAddress;
-  readonly onSelect: (selected: CellAddress, head?: CellAddress) => void;
+  /** The block that is selected while the person goes round in it. */
+  readonly round: CellRange | undefined;
+  readonly onSelect: (selected: CellAddress, head?: CellAddress, round?: CellRange) => void;
   /** Cells that the selected one comes from. */
   readonly marked: readonly CellRange[];
   /** A page stands in its place; the grid waits, out of sight and out of reach, with all that was begun in it. */
@@ -87,6 +91,7 @@ export function OneSheet({
   sheet,
   selected,
   head,
+  round,
   onSelect,
   marked,
   draft,
@@ -123,7 +128,7 @@ export function OneSheet({
   /** Read out after a copy or a cut, until something else is selected. */
   const [taken, setTaken] = useState<{ readonly range: CellRange; readonly says: string } | null>(null);
   const [menu, setMenu] = useState<OpenMenu | null>(null);
-  const selection: Selection = { here: selected, head };
+  const selection: Selection = { here: selected, head, round };
   const range = useSameRange(rangeOf(selection));
   const isCutHere = carried?.kind === 'cut' && carried.sheetId === sheet.id;
   const outlined = pull ?? (isCutHere ? carried.range : null);
@@ -234,8 +239,11 @@ export function OneSheet({
     onDraft(null);
     if (takesFocus) wantFocus();
     // From another sheet the page leads back to the cell itself.
-    if (onward !== 'stay' && !isElsewhere)
-      onSelect(pastHidden(sheet, address, within(nextTo(address, onward), { last: lastPlace })));
+    if (onward !== 'stay' && !isElsewhere) {
+      const block = roundBlock(selection);
+      if (block && isInRange(address, block)) onSelect(nextRound(block, address, onward), head, block);
+      else onSelect(pastHidden(sheet, address, within(nextTo(address, onward), { last: lastPlace })));
+    }
     return outcome?.ok ?? true;
   }
 
@@ -297,6 +305,9 @@ export function OneSheet({
     switch (wish.type) {
       case 'go':
         onSelect(pastHidden(sheet, selected, wish.to));
+        return true;
+      case 'go_round':
+        onSelect(wish.to, head, range);
         return true;
       case 'reach':
         reachTo(
@@ -463,7 +474,7 @@ export function OneSheet({
       return;
     }
     const isTaken = !draft || offer(draft.typed, 'stay', true);
-    if (isWithin(target, '.fill-corner')) {
+    if (isWithin(target, '.fill-corner, .reach-corner')) {
       keepFocus(event);
       return;
     }
@@ -504,6 +515,11 @@ export function OneSheet({
       event.preventDefault();
       setComplaint('');
       pointer.pullLine(line);
+      return;
+    }
+    if (isWithin(event.target, '.reach-corner')) {
+      event.preventDefault();
+      pointer.pullReach();
       return;
     }
     if (!isWithin(event.target, '.fill-corner')) return;

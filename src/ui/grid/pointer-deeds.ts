@@ -15,6 +15,8 @@ export interface PointerDeeds {
   readonly pressCell: (address: CellAddress, event: MouseEvent) => void;
   readonly pressLine: (line: SheetLine, event: MouseEvent) => void;
   readonly pullCorner: () => void;
+  /** The selection reaches as far as the finger goes. */
+  readonly pullReach: () => void;
   /** Whether a row number or a column letter is one of those that can be pulled elsewhere. */
   readonly canPullLine: (line: SheetLine) => boolean;
   readonly pullLine: (line: SheetLine) => void;
@@ -102,6 +104,13 @@ export function pointerDeeds(parts: PointerDeedsParts): PointerDeeds {
         const command = moveBeside(sheet, range, drop);
         if (command) onMoveLines(command);
         else if (!isPulled) onSelect(wholeLine(line));
+      });
+    },
+    pullReach: () => {
+      const here = { row: range.from.row, column: range.to.column };
+      follow({ row: range.to.row, column: range.from.column }, (head) => {
+        wantInView(head);
+        onSelect({ here, head });
       });
     },
     pullCorner: () => {

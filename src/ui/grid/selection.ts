@@ -6,12 +6,15 @@ import type { Sheet } from '../../workbook/document.ts';
 export interface Selection {
   readonly here: CellAddress;
   readonly head: CellAddress;
+  /** The block that the person goes round in, cell by cell, while it stays selected. */
+  readonly round?: CellRange | undefined;
 }
 
 /** As far as a workbook file goes. */
 export const lastPlace: CellAddress = { row: 9_999, column: 701 };
 
-export function rangeOf({ here, head }: Selection): CellRange {
+export function rangeOf({ here, head, round }: Selection): CellRange {
+  if (round) return round;
   return {
     from: { row: Math.min(here.row, head.row), column: Math.min(here.column, head.column) },
     to: { row: Math.max(here.row, head.row), column: Math.max(here.column, head.column) },
@@ -74,4 +77,10 @@ export function selectionWords(range: CellRange): string {
 export function linesWords(axis: Axis, first: number, last: number): string {
   const name = (at: number) => (axis === 'row' ? String(at + 1) : columnName(at));
   return first === last ? `${axis} ${name(first)}` : `${axis}s ${name(first)} to ${name(last)}`;
+}
+
+/** The block that Tab and Enter go round in; null for a single cell, and for whole rows and columns, which have no end. */
+export function roundBlock(selection: Selection): CellRange | null {
+  const range = rangeOf(selection);
+  return isOneCell(range) || isWhole(range, 'row') || isWhole(range, 'column') ? null : range;
 }
