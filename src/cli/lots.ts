@@ -139,8 +139,8 @@ function remarks(table: LotTable, outcomes: readonly (LotOutcome | null)[]): rea
     if (outcome?.type !== 'refused') return [];
     return outcome.faults.map((fault) => fold(`${name}: ${wordFaultOfLot(fault)}`, '  stop    '));
   });
-  const concerns = concernsOfAll(table, outcomes).map(({ kind, lots: own, place, sentence }) =>
-    fold(`${lotsInWords(own)}, ${place}: ${sentence}`, `  ${kind.padEnd(8)}`),
+  const concerns = concernsOfAll(table, outcomes).map(({ kind, lots: own, places, sentence }) =>
+    fold(`${lotsInWords(own)}, ${lotsInWords(places, 3)}: ${sentence}`, `  ${kind.padEnd(8)}`),
   );
   const leftOut = lotTotals(table, outcomes).flatMap(({ column, leftOut: out }) =>
     leftOutTogether(out)

@@ -1,8 +1,10 @@
 import type { LotConcern, LotOutcome } from './figure-lots.ts';
 import type { LotTable } from './lot-table.ts';
 
-/** The same concern at the same cell in several lots of a type, told once. */
-export interface SharedConcern extends LotConcern {
+/** The same concern in several cells or lots, told once. */
+export interface SharedConcern extends Pick<LotConcern, 'kind' | 'sentence'> {
+  /** `Wrap!F4` */
+  readonly places: readonly string[];
   readonly lots: readonly string[];
 }
 
@@ -13,15 +15,23 @@ export function concernsOfAll(
   table: LotTable,
   outcomes: readonly (LotOutcome | null)[],
 ): readonly SharedConcern[] {
-  const found = new Map<string, LotConcern & { readonly lots: string[] }>();
-  for (const [at, { name, type }] of table.rows.entries()) {
+  const found = new Map<string, SharedBefore>();
+  for (const [at, { name }] of table.rows.entries()) {
     const outcome = outcomes[at];
-    for (const concern of outcome?.type === 'figured' ? outcome.figures.concerns : []) {
-      const key = [type, concern.kind, concern.place, concern.sentence].join('\n');
-      const known = found.get(key) ?? { ...concern, lots: [] };
+    for (const { kind, sentence, place } of outcome?.type === 'figured' ? outcome.figures.concerns : []) {
+      const key = `${kind} ${sentence}`;
+      const known = found.get(key) ?? { kind, sentence, places: new Set(), lots: new Set() };
       found.set(key, known);
-      known.lots.push(name);
+      known.places.add(place);
+      known.lots.add(name);
     }
   }
-  return [...found.values()].toSorted((one, other) => rank[one.kind] - rank[other.kind]);
+  return [...found.values()]
+    .map(({ places, lots, ...concern }) => ({ ...concern, places: [...places], lots: [...lots] }))
+    .toSorted((one, other) => rank[one.kind] - rank[other.kind]);
+}
+
+interface SharedBefore extends Pick<LotConcern, 'kind' | 'sentence'> {
+  readonly places: Set<string>;
+  readonly lots: Set<string>;
 }

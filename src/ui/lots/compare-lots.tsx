@@ -81,6 +81,7 @@ export function CompareLots({
     }
   }
 
+  const pairs = compared ? pairsOf(compared) : [];
   return (
     <details className="lots-part">
       <summary>Compare two lots, or two choices</summary>
@@ -112,7 +113,8 @@ export function CompareLots({
       {compared ? (
         <>
           <PairBars
-            pairs={pairsOf(compared)}
+            pairs={pairs.filter(({ before, after }) => before.shows !== after.shows)}
+            same={pairs.filter(({ before, after }) => before.shows === after.shows).map(({ name }) => name)}
             before={compared.before.kept.workbook.title}
             after={compared.after.kept.workbook.title}
           />

@@ -36,13 +36,19 @@ export function gridColumns({ options, givens, results }: LotColumns): readonly 
   ];
 }
 
-/** Without the options and givens that no lot changes: what is left is what differs from house to house. */
-export function whatDiffers(table: LotTable, columns: readonly GridColumn[]): readonly GridColumn[] {
-  return columns.filter(
-    (column) =>
-      (column.kind !== 'option' && column.kind !== 'given' && column.kind !== 'remark') ||
-      table.rows.some((lot) => saysOwn(table, lot, column)),
-  );
+/** Which columns are in sight: what differs from lot to lot and what comes of it, the figures alone, or all there are. */
+export type Sight = 'differs' | 'figures' | 'all';
+
+export function columnsInSight(
+  table: LotTable,
+  columns: readonly GridColumn[],
+  sight: Sight,
+): readonly GridColumn[] {
+  if (sight === 'all') return columns;
+  return columns.filter((column) => {
+    if (column.kind !== 'option' && column.kind !== 'given' && column.kind !== 'remark') return true;
+    return sight === 'differs' && table.rows.some((lot) => saysOwn(table, lot, column));
+  });
 }
 
 function saysOwn(table: LotTable, lot: Lot, column: GridColumn): boolean {

@@ -39,11 +39,11 @@ export function LotConcerns({
             Needs attention <span>{inTheWay.length === 1 ? '1 thing' : `${inTheWay.length} things`}</span>
           </summary>
           <ul className="lots-concerns">
-            {[...inTheWay, ...toFill].slice(0, mostShown).map(({ kind, place, sentence, lots }) => (
-              <li key={`${kind} ${place} ${sentence} ${lots[0]}`} data-kind={kind}>
+            {[...inTheWay, ...toFill].slice(0, mostShown).map(({ kind, places, sentence, lots }) => (
+              <li key={`${kind} ${sentence}`} data-kind={kind}>
                 <strong>{words[kind]}</strong> {sentence}{' '}
                 <small>
-                  {place} of {lotsInWords(lots)}
+                  {lotsInWords(places, 3)} of {lotsInWords(lots)}
                 </small>
               </li>
             ))}

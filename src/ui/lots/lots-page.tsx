@@ -9,7 +9,7 @@ import type { ShopPageProps } from '../shop-page.ts';
 import { BeginLots } from './begin-lots.tsx';
 import { CompareLots } from './compare-lots.tsx';
 import { FiguringBar } from './figuring-bar.tsx';
-import { gridColumns, whatDiffers } from './grid-columns.ts';
+import { columnsInSight, gridColumns, type Sight } from './grid-columns.ts';
 import { HouseTypes } from './house-types.tsx';
 import { LotConcerns } from './lot-concerns.tsx';
 import { LotDeeds } from './lot-deeds.tsx';
@@ -41,13 +41,12 @@ function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageP
   const state = useLotState(desk);
   const [wanted, setHere] = useState<GridPlace>({ row: 0, column: 0 });
   const [said, setSaid] = useState('');
-  /** Whether the columns stand there too that no lot changes. */
-  const [isFull, setFull] = useState(false);
+  const [sight, setSight] = useState<Sight>('differs');
   useLotHistoryKeys(desk);
   const { open, outcomes } = state;
   const table = open?.table ?? null;
   const all = useMemo(() => gridColumns(lotColumns(table?.types ?? [])), [table?.types]);
-  const columns = useMemo(() => (isFull || !table ? all : whatDiffers(table, all)), [isFull, table, all]);
+  const columns = useMemo(() => (table ? columnsInSight(table, all, sight) : all), [sight, table, all]);
   const sums = useLotSums(state);
   const here = {
     row: Math.max(0, Math.min(wanted.row, (table?.rows.length ?? 1) - 1)),
@@ -88,10 +87,7 @@ function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageP
             onOpenJob={openAsJob}
           />
           <FiguringBar desk={desk} state={state}>
-            <label className="lots-full">
-              <input type="checkbox" checked={isFull} onChange={(event) => setFull(event.target.checked)} />{' '}
-              Also what no lot changes yet
-            </label>
+            <SightChoice sight={sight} onChoose={setSight} />
           </FiguringBar>
           {table.rows.length > 0 ? (
             <LotGrid
@@ -140,5 +136,27 @@ function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageP
         </details>
       ) : null}
     </section>
+  );
+}
+
+const sights = { differs: 'What differs', figures: 'Figures', all: 'All columns' } as const;
+
+function SightChoice({
+  sight,
+  onChoose,
+}: {
+  readonly sight: Sight;
+  readonly onChoose: (sight: Sight) => void;
+}) {
+  return (
+    <fieldset className="lots-sight">
+      <legend className="visually-hidden">Columns in sight</legend>
+      {(['differs', 'figures', 'all'] as const).map((one) => (
+        <label key={one}>
+          <input type="radio" name="lots sight" checked={sight === one} onChange={() => onChoose(one)} />{' '}
+          {sights[one]}
+        </label>
+      ))}
+    </fieldset>
   );
 }

@@ -15,14 +15,16 @@ const gap = 3;
  *  things. The figures stand beside the bars, so that nothing is told by length or color alone. */
 export function PairBars({
   pairs,
+  same,
   before,
   after,
 }: {
   readonly pairs: readonly PairOfFigures[];
+  /** What the figures are called that are alike on both sides. */
+  readonly same: readonly string[];
   readonly before: string;
   readonly after: string;
 }) {
-  if (pairs.length === 0) return null;
   return (
     <figure className="pair-bars">
       <figcaption>
@@ -59,6 +61,7 @@ export function PairBars({
           );
         })}
       </ul>
+      {same.length > 0 ? <p className="pair-bars-same">The same on both sides: {same.join('; ')}.</p> : null}
     </figure>
   );
 }
