@@ -130,10 +130,19 @@ async function createLotDesk(): Promise<LotDesk> {
   async function lay(table: LotTable): Promise<void> {
     stopFiguring('none');
     hold?.release();
-    hold = await holdWorkbook(`lots ${table.id}`);
-    publish({ open: null, isReadOnly: !hold.isMine });
+    const mine = await holdWorkbook(`lots ${table.id}`);
+    hold = mine;
+    publish({ open: null, isReadOnly: !mine.isMine });
+    mine.freed.then(async () => {
+      const left = hold === mine ? await shelf.read(table.id) : null;
+      if (left?.ok) await lay(left.value); // as the other window has left it
+    });
     show(lotHistory(table));
   }
+
+  addEventListener('beforeunload', (event) => {
+    if (state.keeping !== 'kept') event.preventDefault();
+  });
 
   const first = state.shelf[0];
   const found = first ? await shelf.read(first.id) : null;

@@ -62,12 +62,20 @@ export function createLotFigurer(): LotFigurer {
       const only = known(table).flatMap((outcome, at) => (outcome ? [] : [at]));
       if (only.length === 0) return;
       const worker = remote();
-      if (told !== table.types) await worker.types(table.types);
+      const stopped = new Promise<void>((fulfil, reject) => {
+        end = fulfil;
+        host?.worker.addEventListener(
+          'error',
+          () => reject(new Error('The worker of the lots has failed.')),
+          {
+            once: true,
+          },
+        );
+      });
+      if (told !== table.types) await Promise.race([stopped, worker.types(table.types)]);
       told = table.types;
       await Promise.race([
-        new Promise<void>((fulfil) => {
-          end = fulfil;
-        }),
+        stopped,
         worker.figure(
           table.rows,
           only,
