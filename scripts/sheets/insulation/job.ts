@@ -139,7 +139,7 @@ const lines = [
       { asks: 'How warm is the air around the duct on the worst day?', ...temperature, mayBeBlank: true },
       degrees,
     ),
-    words('blank where nothing can sweat: a duct that only heats'),
+    words('blank for a duct that only heats'),
   ),
   namedLine(
     'air_humidity',
