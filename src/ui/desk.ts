@@ -37,16 +37,18 @@ export interface DeskKeeper {
   spareCalculator(): Promise<Calculator>;
 }
 
-/** Opens what was open last, or the first workbook of a new browser. The engine is asked for only when `mayLoad` says. */
+/** Opens what was open last, or the first workbook of a new browser. The engine gets ready meanwhile, in its own thread;
+ *  what costs this one time, handing the workbook over, waits until `mayLoad` says. */
 export async function createDeskKeeper(
   firstWorkbook: () => Promise<KeptWorkbook>,
   mayLoad: Promise<void>,
 ): Promise<DeskKeeper> {
-  const shelf = createShelf(await openDatabase(), Date.now);
+  const ready = createWorkerCalculator();
   const calculator = mayLoad.then(() => {
     performance.mark('stretchout engine asked');
-    return createWorkerCalculator();
+    return ready;
   });
+  const shelf = createShelf(await openDatabase(), Date.now);
   let spare: Promise<Calculator> | null = null;
   const calculators: Calculators = {
     own: calculator,

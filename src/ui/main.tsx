@@ -23,7 +23,7 @@ async function demoJob() {
 const page = document.getElementById('page');
 if (!page) throw new Error('The page has no element to stand in.');
 const root = createRoot(page);
-// The engine loads only when the first picture stands.
+// What is not needed for the first picture waits until it stands.
 let afterFirstPaint = () => {};
 const mayLoad = new Promise<void>((resolve) => {
   afterFirstPaint = () => requestAnimationFrame(() => setTimeout(resolve, 0));
