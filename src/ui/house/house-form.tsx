@@ -7,6 +7,7 @@ import type { HouseType } from '../../workbook/document.ts';
 import { CellPicks } from './cell-picks.tsx';
 import { HouseOptions } from './house-options.tsx';
 import { templateCells } from './template-cells.ts';
+import '../lots/lots.css';
 import './house-form.css';
 
 /** What makes the open template a house type: its options, what varies from lot to lot, and what a lot table shows of it. */

@@ -4,7 +4,7 @@ import { lotColumns } from '../../lots/columns.ts';
 import { lotJob } from '../../lots/lot-givens.ts';
 import { typeNamed } from '../../lots/lot-table.ts';
 import { wordFaultOfLot } from '../../lots/wording.ts';
-import { HouseForm } from '../house/house-form.tsx';
+import { HousePart } from '../house/house-part.tsx';
 import type { ShopPageProps } from '../shop-page.ts';
 import { BeginLots } from './begin-lots.tsx';
 import { CompareLots } from './compare-lots.tsx';
@@ -127,13 +127,7 @@ function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageP
         <BeginLots desk={desk} onSaid={setSaid} />
       )}
       {shop.state.workbook.kind === 'template' ? (
-        <details className="lots-part">
-          <summary>
-            {shop.state.workbook.title} as a house type{' '}
-            <span>{shop.state.workbook.house ? 'the open template' : 'the open template is none yet'}</span>
-          </summary>
-          <HouseForm session={shop.session} state={shop.state} />
-        </details>
+        <HousePart session={shop.session} state={shop.state} />
       ) : null}
     </section>
   );

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { questionsOf } from '../../templates/questions.ts';
 import { cellsOf } from '../../workbook/cells.ts';
+import { HousePart } from '../house/house-part.tsx';
 import type { ShopPageProps } from '../shop-page.ts';
 import { ExamplesPart } from './examples-part.tsx';
 import { JobLocks } from './job-locks.tsx';
@@ -39,6 +40,7 @@ function OfTemplate(shop: ShopPageProps) {
       <Summary {...shop} />
       <ExamplesPart {...shop} runs={runs} />
       <RevisionsPart {...shop} />
+      <HousePart session={shop.session} state={shop.state} />
     </>
   );
 }
