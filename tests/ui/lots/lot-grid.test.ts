@@ -56,7 +56,7 @@ test('a cell shows its own answer as the tape does, or what is usual, or why the
     return gridCell(table, row, column, null);
   };
   expect(cell(0, 'Length of the trunk')).toMatchObject({ text: '14′ 6 ½″', says: 'own' });
-  expect(cell(1, 'Length of the trunk')).toMatchObject({ text: '30′', says: 'usual' });
+  expect(cell(1, 'Length of the trunk')).toMatchObject({ text: '30′ 0″', says: 'usual' });
   expect(cell(1, 'Insulation')).toMatchObject({ text: 'R-8', says: 'own', choices: ['R-6', 'R-8'] });
   expect(cell(0, 'Stands').text).toBe('not figured');
 });
