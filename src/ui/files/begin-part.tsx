@@ -105,7 +105,7 @@ function Offer({
           Fill in a form <span className="visually-hidden">for a job from {name}</span>
         </button>
         <button type="button" onClick={onGrid}>
-          <span className="visually-hidden">New job from {name}, </span>straight into the grid
+          <span className="visually-hidden">New job from {name}. </span>Straight into the grid
         </button>
       </span>
     </li>

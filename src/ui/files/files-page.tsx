@@ -58,23 +58,21 @@ export function FilesPage({
       <p className="files-said" role="status">
         {said}
       </p>
-      <div className="files-pair">
-        <section aria-labelledby="files-this">
-          <h2 id="files-this">This workbook</h2>
-          <p>{file.savedWords ? capital(`${file.savedWords}.`) : 'No file is known for it yet.'}</p>
-          <div className="files-deeds">
-            <button type="button" onClick={() => file.save('same')}>
-              Save to {file.savedWords ? 'its file' : 'a file'}
+      <section aria-labelledby="files-this">
+        <h2 id="files-this">This workbook</h2>
+        <p>{file.savedWords ? capital(`${file.savedWords}.`) : 'No file is known for it yet.'}</p>
+        <div className="files-deeds">
+          <button type="button" onClick={() => file.save('same')}>
+            Save to {file.savedWords ? 'its file' : 'a file'}
+          </button>
+          {file.pick ? (
+            <button type="button" onClick={() => file.save('another')}>
+              Save to another file
             </button>
-            {file.pick ? (
-              <button type="button" onClick={() => file.save('another')}>
-                Save to another file
-              </button>
-            ) : null}
-          </div>
-        </section>
-        <BeginPart keeper={keeper} desk={desk} onBegin={begin} onForm={setForm} onSay={setSaid} />
-      </div>
+          ) : null}
+        </div>
+      </section>
+      <BeginPart keeper={keeper} desk={desk} onBegin={begin} onForm={setForm} onSay={setSaid} />
       <ShelfPart
         keeper={keeper}
         entries={desk.shelf}
