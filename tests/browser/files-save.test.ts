@@ -111,5 +111,5 @@ test('figures for other programs go to the place that the person chooses', async
     const handle = await (await navigator.storage.getDirectory()).getFileHandle(file);
     return (await handle.getFile()).text();
   }, csv);
-  expect(text).toMatch(/^This job,,Before you cut\r\nJob,"Larkspur Lane, lot 7",/);
+  expect(text).toMatch(/^This job,,Before you cut,,\r\nJob,"Larkspur Lane, lot 7",/);
 });

@@ -72,7 +72,6 @@ export function FilesPage({
           ) : null}
         </div>
       </section>
-      <BeginPart keeper={keeper} desk={desk} onBegin={begin} onForm={setForm} onSay={setSaid} />
       <ShelfPart
         keeper={keeper}
         entries={desk.shelf}
@@ -81,6 +80,7 @@ export function FilesPage({
         onTake={onTake}
         onSay={setSaid}
       />
+      <BeginPart keeper={keeper} desk={desk} onBegin={begin} onForm={setForm} onSay={setSaid} />
       <ImportPart session={session} state={state} sheetId={sheetId} onImported={onImported} />
       <HandOut session={session} state={state} sheetId={sheetId} onSay={setSaid} />
     </div>
