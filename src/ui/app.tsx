@@ -248,6 +248,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
           <Header
             title={workbook.title}
             template={workbook.template ?? null}
+            isTemplate={workbook.kind === 'template'}
             keeping={state.keeping}
             figures={state.figures}
             undoName={last?.says ?? null}
@@ -294,7 +295,8 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
               ) : (
                 <>
                   <h1 className="app-sheet-name">{sheet?.name}</h1>
-                  {workbook.kind === 'job' && workbook.template && !state.isReadOnly ? (
+                  {/* Not before the sheet is figured: templates have to be read for it. */}
+                  {workbook.kind === 'job' && !state.isReadOnly && state.figures.type !== 'stored' ? (
                     <Suspense fallback={null}>
                       <NewerNote
                         keeper={keeper}

@@ -18,7 +18,7 @@ const wishes: readonly { readonly wish: GivensWish; readonly says: string; reado
 /** Makes a template of a finished job: a copy on the shelf, which is opened; the job stays as it is. */
 export function MakeTemplate({ keeper, state, onOpened }: ShopPageProps) {
   const { workbook, values } = state;
-  const [name, setName] = useState(workbook.template ? workbook.title : '');
+  const [name, setName] = useState('');
   const [givens, setGivens] = useState<GivensWish>('usual');
   const [refusal, setRefusal] = useState('');
 

@@ -46,7 +46,7 @@ function OfTemplate(shop: ShopPageProps) {
 }
 
 /** What is asked and what is locked, sheet by sheet, each a way to go there. */
-function Summary({ state: { workbook }, onGo }: ShopPageProps) {
+function Summary({ session, state: { workbook, isReadOnly }, onGo }: ShopPageProps) {
   const sheets = useMemo(() => {
     const asked = new Map(questionsOf(workbook).map((sheet) => [sheet.id, sheet.asked]));
     return workbook.sheets.map((sheet) => {
@@ -77,6 +77,11 @@ function Summary({ state: { workbook }, onGo }: ShopPageProps) {
             <th scope="col">Checks</th>
             <th scope="col">Locked</th>
             <th scope="col">Open</th>
+            {isReadOnly ? null : (
+              <th scope="col">
+                <span className="visually-hidden">Locks</span>
+              </th>
+            )}
           </tr>
         </thead>
         <tbody>
@@ -91,6 +96,20 @@ function Summary({ state: { workbook }, onGo }: ShopPageProps) {
               <td>{checks}</td>
               <td>{locked}</td>
               <td>{open}</td>
+              {isReadOnly ? null : (
+                <td>
+                  {open > 0 ? (
+                    <button
+                      type="button"
+                      onClick={() => session.run({ type: 'lock_all_but_givens', sheet: sheet.id })}
+                    >
+                      Lock the rest<span className="visually-hidden"> of {sheet.name}</span>
+                    </button>
+                  ) : (
+                    <span className="template-quiet">nothing open</span>
+                  )}
+                </td>
+              )}
             </tr>
           ))}
         </tbody>
