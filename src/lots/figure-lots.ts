@@ -1,7 +1,7 @@
 import { writeAddress } from '../base/address.ts';
 import type { CellValue } from '../base/value.ts';
 import { bookOf } from '../engine/book.ts';
-import type { Calculator, CellEdit } from '../engine/calculator.ts';
+import type { Calculator, CellChange, CellEdit } from '../engine/calculator.ts';
 import { figureWorkbook } from '../engine/figure-workbook.ts';
 import { placeIn } from '../templates/place.ts';
 import { cellAt, sheetWithId } from '../workbook/cells.ts';
@@ -9,7 +9,7 @@ import type { Content, Workbook } from '../workbook/document.ts';
 import type { KeptWorkbook } from '../workbook/file.ts';
 import { namedBlock, type OrderLine, orderLines } from '../workbook/order.ts';
 import { type Concern, shownValue, standingOf } from '../workbook/standing.ts';
-import { noValues, placeOfKey, type Values, withValues } from '../workbook/values.ts';
+import { placeKey, placeOfKey, type Values } from '../workbook/values.ts';
 import { resultsOf } from './columns.ts';
 import { type Givens, type LotFault, lotGivens, lotWorkbook } from './lot-givens.ts';
 import { type Lot, type LotTable, typeNamed } from './lot-table.ts';
@@ -95,15 +95,18 @@ interface TypeFigurer {
 function typeFigurer(type: Workbook, makeCalculator: () => Calculator): TypeFigurer {
   const calculator = makeCalculator();
   const twins = new Map<string, LotOutcome>();
-  let values: Values | null = null;
+  const values = new Map<string, Map<number, CellValue>>();
+  let isOpen = false;
   let filled: Givens = {};
   let count = 0;
 
+  /** The same values at every turn, changed in place: nobody keeps them, and copying them for each lot takes long. */
   async function valuesWith(givens: Givens): Promise<Values> {
-    values ??= withValues(noValues, await calculator.open(bookOf(type)));
+    if (!isOpen) keep(values, await calculator.open(bookOf(type)));
+    isOpen = true;
     const edits = editsBetween(type, filled, givens);
     filled = givens;
-    if (edits.length > 0) values = withValues(values, await calculator.apply(edits));
+    if (edits.length > 0) keep(values, await calculator.apply(edits));
     return values;
   }
 
@@ -126,6 +129,15 @@ function typeFigurer(type: Workbook, makeCalculator: () => Calculator): TypeFigu
     },
     close: () => calculator.close(),
   };
+}
+
+function keep(values: Map<string, Map<number, CellValue>>, changes: readonly CellChange[]): void {
+  for (const { sheet, value, ...address } of changes) {
+    const own = values.get(sheet) ?? new Map<number, CellValue>();
+    values.set(sheet, own);
+    if (value === null) own.delete(placeKey(address));
+    else own.set(placeKey(address), value);
+  }
 }
 
 /** What leads from the givens of one lot to those of the next; what that one does not fill is as the type has it again. */

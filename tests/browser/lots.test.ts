@@ -88,6 +88,14 @@ describe('twelve lots of two house types', slow, () => {
     await page.keyboard.press('Escape');
     expect(await shows('Lot 2', 'Scale of the plan')).toBe('1.00, as usual');
 
+    await page.locator('[data-cell="2 1"]').click();
+    await page.keyboard.press('Enter');
+    await page.getByRole('combobox', { name: 'House type of Lot 3' }).selectOption('Two-storey town house');
+    await page.keyboard.press('Enter');
+    await page.getByText('Lot 3 no longer says: Bonus room.').waitFor();
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => shows('Lot 3', 'Bonus room')).toBe('yes');
+
     await page.keyboard.press('Control+z');
     await expect.poll(() => shows('Lot 1', 'Insulation')).toBe('R-8, as usual');
     await expect.poll(() => shows('Lot 1', 'Price')).toBe(before);

@@ -1,7 +1,10 @@
 import { useMemo, useState } from 'react';
+import type { Outcome } from '../../base/outcome.ts';
 import { figureWorkbook } from '../../engine/figure-workbook.ts';
 import { lotColumns } from '../../lots/columns.ts';
+import type { LotCommand } from '../../lots/commands.ts';
 import { lotJob } from '../../lots/lot-givens.ts';
+import { lotOfType } from '../../lots/lot-of-type.ts';
 import { typeNamed } from '../../lots/lot-table.ts';
 import { wordFaultOfLot } from '../../lots/wording.ts';
 import { HousePart } from '../house/house-part.tsx';
@@ -54,6 +57,24 @@ function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageP
   };
   const lot = table?.rows[here.row];
 
+  /** What another house type does not know is said, since it goes without being asked for. */
+  function run(command: LotCommand): Outcome<null, string> {
+    const changed = command.type === 'set_type' ? table?.rows[command.at] : undefined;
+    const type = command.type === 'set_type' && table ? typeNamed(table, command.house) : undefined;
+    const losses =
+      changed && type && table ? lotOfType(changed, typeNamed(table, changed.type), type).losses : [];
+    const outcome = desk.run(command);
+    if (outcome.ok) {
+      const lost = losses.map(({ what }) => what).join(', ');
+      setSaid(
+        lost === ''
+          ? ''
+          : `${changed?.name} no longer says: ${lost}. Its new type knows no such thing; Undo brings it back.`,
+      );
+    }
+    return outcome;
+  }
+
   async function openAsJob(): Promise<void> {
     const type = table && lot && typeNamed(table, lot.type);
     if (!type || !lot || !table) return;
@@ -98,7 +119,7 @@ function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageP
               here={here}
               isReadOnly={state.isReadOnly}
               onHere={setHere}
-              onRun={desk.run}
+              onRun={run}
             />
           ) : (
             <p className="lots-note">
