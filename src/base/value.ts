@@ -31,6 +31,17 @@ export type CellValue = Plain | CellFault;
 /** A block of cells handed to a function, row by row. */
 export type CellBlock = readonly (readonly CellValue[])[];
 
+/** Whether two values say the same, faults by what they say. */
+export function sameValue(one: CellValue, other: CellValue): boolean {
+  if (!isFault(one) || !isFault(other)) return one === other;
+  return (
+    one.fault === other.fault &&
+    one.sentence === other.sentence &&
+    one.bornAt === other.bornAt &&
+    one.ring?.join() === other.ring?.join()
+  );
+}
+
 export function isFault(value: CellValue | CellBlock): value is CellFault {
   return typeof value === 'object' && value !== null && 'fault' in value;
 }

@@ -1,4 +1,4 @@
-import { type CellBlock, type CellValue, isFault } from '../base/value.ts';
+import { type CellBlock, type CellValue, sameValue } from '../base/value.ts';
 import { isBlock } from '../catalogue/argument.ts';
 import type { AnyTradeFunction } from '../catalogue/define.ts';
 import { builtins } from '../formula/builtins.ts';
@@ -54,7 +54,7 @@ export function createCalculator({
       if (!isReading(book.at(place))) continue;
       const value = tell(engine.valueAt(place), place);
       const before = told.get(place);
-      if (before !== undefined && isSame(before, value)) continue;
+      if (before !== undefined && sameValue(before, value)) continue;
       told.set(place, value);
       changes.push({ ...place, value });
     }
@@ -131,14 +131,4 @@ export function createCalculator({
       told = toldValues();
     },
   };
-}
-
-function isSame(one: CellValue, other: CellValue): boolean {
-  if (!isFault(one) || !isFault(other)) return one === other;
-  return (
-    one.fault === other.fault &&
-    one.sentence === other.sentence &&
-    one.bornAt === other.bornAt &&
-    one.ring?.join() === other.ring?.join()
-  );
 }

@@ -15,7 +15,7 @@ import {
   takeBack,
 } from '../workbook/history.ts';
 import { fitsAfter } from '../workbook/recalled.ts';
-import { noValues, valuesAfter, valuesOfFormulas, withValues } from '../workbook/values.ts';
+import { valuesAfter, valuesAnew, valuesOfFormulas, withValues } from '../workbook/values.ts';
 import { wordCommandFault } from '../workbook/wording.ts';
 import { deedName } from './deed-name.ts';
 import { explain, glance } from './explain.ts';
@@ -109,7 +109,7 @@ export function createSession({
     began: () => {
       if (state.figures.type === 'current') publish({ figures: { type: 'figuring' } });
     },
-    all: (changes) => publish({ values: withValues(noValues, changes) }),
+    all: (changes) => publish({ values: valuesAnew(state.values, changes) }),
     some: (changes) => {
       if (changes.length > 0) publish({ values: withValues(state.values, changes) });
     },

@@ -1,5 +1,5 @@
 import { done, failed, type Outcome } from '../base/outcome.ts';
-import type { CellValue } from '../base/value.ts';
+import { type SheetValues, writeBands } from './bands.ts';
 import type { Row, Sheet } from './document.ts';
 import { joinSheets, type KeptWorkbook, readStoredForm, storedNames } from './file.ts';
 import type { FileFault } from './file-fault.ts';
@@ -21,7 +21,7 @@ export function recordOf({ workbook, values }: KeptWorkbook): WorkbookRecord {
       sheets: workbook.sheets.map((sheet) => ({ ...sheet, rows: sheet.rows.map(textOf) })),
       names: storedNames(workbook),
     } as unknown as WorkbookRecord['workbook'], // the same fields, readonly in memory
-    values: new Map(values),
+    values: new Map([...values].map(([sheet, own]) => [sheet, new Map(own)])),
   };
 }
 
@@ -80,16 +80,16 @@ function isRow(cells: readonly (Row[number] | undefined)[]): cells is Row {
 }
 
 function readValues(stored: ReadonlyMap<string, unknown>): Values | null {
-  const values = new Map<string, ReadonlyMap<number, CellValue>>();
+  const values = new Map<string, SheetValues>();
   for (const [sheet, cells] of stored) {
     if (!(cells instanceof Map)) return null;
-    const own = new Map<number, CellValue>();
+    const own = writeBands();
     for (const [key, data] of cells) {
       const value = readValue(data);
       if (!Number.isInteger(key) || key < 0 || value === undefined) return null;
-      own.set(key, value);
+      own.put(key, value);
     }
-    values.set(sheet, own);
+    values.set(sheet, own.done());
   }
   return values;
 }

@@ -1,9 +1,10 @@
 import type { CellAddress } from '../base/address.ts';
 import { type CellValue, isFault } from '../base/value.ts';
+import { bandAt, placeKey, rowsInBand, type SheetValues } from './bands.ts';
 import { readCheck } from './check.ts';
 import { type Cell, isFormula, type Row, type Sheet } from './document.ts';
 import { givenFault } from './entry.ts';
-import { placeKey, type Values, valueAt } from './values.ts';
+import { type Values, valueAt } from './values.ts';
 import { wordCommandFault } from './wording.ts';
 
 /** One thing on a sheet that wants a person's attention. */
@@ -30,20 +31,58 @@ export function shownValue(sheet: Sheet, address: CellAddress, cell: Cell | null
 }
 
 export function standingOf(sheet: Sheet, values: Values): Standing {
+  return standingInBands(sheet, values).standing;
+}
+
+/** A sheet's standing with the parts that it is added up from, so that the next one looks only at rows with news. */
+export interface BandedStanding {
+  readonly standing: Standing;
+  readonly parts: readonly StandingPart[];
+}
+
+interface StandingPart {
+  readonly rows: readonly Row[];
+  readonly values: SheetValues | undefined;
+  readonly waits: number;
+  readonly concerns: readonly Concern[];
+}
+
+export function standingInBands(sheet: Sheet, values: Values, before?: BandedStanding): BandedStanding {
   const own = values.get(sheet.name);
+  const parts: StandingPart[] = [];
+  for (let first = 0; first < sheet.rows.length; first += rowsInBand) {
+    const at = first / rowsInBand;
+    const known = before?.parts[at];
+    const ownPart = bandAt(own, at);
+    const isSame = known && known.values === ownPart && hasRows(sheet, first, known.rows);
+    parts.push(isSame ? known : partOf(sheet.rows.slice(first, first + rowsInBand), first, ownPart));
+  }
+  const concerns = parts.flatMap((part) => part.concerns);
+  const waits = parts.reduce((sum, part) => sum + part.waits, 0);
+  const count = (kind: Concern['kind']) => concerns.filter((one) => one.kind === kind).length;
+  const standing = { toFill: count('fill'), waits, looks: count('look'), stops: count('stop'), concerns };
+  return { standing, parts };
+}
+
+/** Whether the rows of this band are these and no others. */
+function hasRows({ rows }: Sheet, first: number, some: readonly Row[]): boolean {
+  if (some.length !== Math.min(rowsInBand, rows.length - first)) return false;
+  return some.every((row, at) => rows[first + at] === row);
+}
+
+function partOf(rows: readonly Row[], first: number, values: SheetValues | undefined): StandingPart {
   const concerns: Concern[] = [];
   let waits = 0;
-  for (const [row, cells] of sheet.rows.entries()) {
+  for (const [at, cells] of rows.entries()) {
     for (const { column, cell, concern } of worthALook(cells)) {
-      const address = { row, column };
-      const value = cell ? (own?.get(placeKey(address)) ?? null) : null;
+      const address = { row: first + at, column };
+      const value = cell ? (values?.get(placeKey(address)) ?? null) : null;
       if (isFault(value) && value.bornAt !== undefined) waits += 1;
       const found = cell ? concernOf(cell, value) : concern;
       if (found) concerns.push({ ...found, address });
     }
   }
-  const count = (kind: Concern['kind']) => concerns.filter((one) => one.kind === kind).length;
-  return { toFill: count('fill'), waits, looks: count('look'), stops: count('stop'), concerns };
+  return { rows, values, waits, concerns };
 }
 
 /** A cell that may be a concern: one with a formula, by its value, or one that is a concern whatever is figured. */

@@ -1,47 +1,57 @@
 import type { CellAddress } from '../base/address.ts';
 import type { CellValue } from '../base/value.ts';
 import { lineAfterMove } from '../formula/stretch.ts';
+import {
+  BandedValues,
+  type BandWriter,
+  placeKey,
+  placeOfKey,
+  type SheetValues,
+  sharingBands,
+  writeBands,
+} from './bands.ts';
 import { cellAt } from './cells.ts';
 import { applyDifference, type Change, type Difference } from './difference.ts';
 import { isFormula, type Workbook } from './document.ts';
 import { moveOf } from './lines.ts';
 
+export { placeKey, placeOfKey };
+
 /** The values of formula cells as last figured, by sheet name and place. Derived, so it may be thrown away. */
-export type Values = ReadonlyMap<string, ReadonlyMap<number, CellValue>>;
+export type Values = ReadonlyMap<string, SheetValues>;
 
 export const noValues: Values = new Map();
-
-/** More than the 702 columns that a file may have. */
-const columnsAtMost = 1024;
-
-/** One number for a place in a sheet, so that a map can hold it. */
-export function placeKey(address: CellAddress): number {
-  return address.row * columnsAtMost + address.column;
-}
-
-export function placeOfKey(key: number): CellAddress {
-  return { row: Math.floor(key / columnsAtMost), column: key % columnsAtMost };
-}
 
 export function valueAt(values: Values, sheet: string, address: CellAddress): CellValue | undefined {
   return values.get(sheet)?.get(placeKey(address));
 }
 
-/** The same values with some of them new; sheets without news are shared. */
-export function withValues(
-  values: Values,
-  news: readonly (CellAddress & { readonly sheet: string; readonly value: CellValue })[],
-): Values {
-  const next = new Map(values);
-  const copied = new Map<string, Map<number, CellValue>>();
-  for (const { sheet, value, ...address } of news) {
-    const own = copied.get(sheet) ?? new Map(values.get(sheet));
-    copied.set(sheet, own);
-    next.set(sheet, own);
-    if (value === null) own.delete(placeKey(address));
-    else own.set(placeKey(address), value);
+type ValueNews = CellAddress & { readonly sheet: string; readonly value: CellValue };
+
+/** The same values with some of them new; sheets without news are shared, and of the others the rows without. */
+export function withValues(values: Values, news: readonly ValueNews[]): Values {
+  const writers = new Map<string, BandWriter>();
+  for (const one of news) {
+    let own = writers.get(one.sheet);
+    if (!own) {
+      own = writeBands(values.get(one.sheet));
+      writers.set(one.sheet, own);
+    }
+    own.put(placeKey(one), one.value);
   }
+  const next = new Map(values);
+  for (const [sheet, own] of writers) next.set(sheet, own.done());
   return next;
+}
+
+/** All values figured anew; what came to the same as before stays the same object, so that nobody looks at it again. */
+export function valuesAnew(before: Values, news: readonly ValueNews[]): Values {
+  const next = new Map<string, SheetValues>();
+  for (const [sheet, own] of withValues(noValues, news)) {
+    next.set(sheet, own instanceof BandedValues ? sharingBands(before.get(sheet), own) : own);
+  }
+  const isSame = before.size === next.size && [...next].every(([sheet, own]) => before.get(sheet) === own);
+  return isSame ? before : next;
 }
 
 /** Values where their cells have gone: along with rows, columns and sheet names. They are the same figures as before, to
@@ -73,9 +83,9 @@ export function valuesAfter(values: Values, difference: Difference, before: Work
 }
 
 function movedAlong(
-  own: ReadonlyMap<number, CellValue>,
+  own: SheetValues,
   { axis, at, before, after }: Extract<Change, { type: 'lines' }>,
-): ReadonlyMap<number, CellValue> {
+): SheetValues {
   const next = new Map<number, CellValue>();
   for (const [key, value] of own) {
     const place = placeOfKey(key);
@@ -87,10 +97,7 @@ function movedAlong(
   return next;
 }
 
-function movedElsewhere(
-  own: ReadonlyMap<number, CellValue>,
-  change: Extract<Change, { type: 'lines_place' }>,
-): ReadonlyMap<number, CellValue> {
+function movedElsewhere(own: SheetValues, change: Extract<Change, { type: 'lines_place' }>): SheetValues {
   const move = moveOf(change);
   const next = new Map<number, CellValue>();
   for (const [key, value] of own) {
