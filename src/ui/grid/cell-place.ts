@@ -46,3 +46,7 @@ export function columnOf(target: EventTarget | null): number | null {
 export function cellElement(host: HTMLElement, { row, column }: CellAddress): HTMLElement | null {
   return host.querySelector<HTMLElement>(`[row-id="${row}"] [col-id="${columnId(column)}"]`);
 }
+
+export function isInEditor(target: EventTarget): boolean {
+  return isWithin(target, '.cell-editor');
+}
