@@ -7,7 +7,12 @@ import { templateScene } from './template-walk.ts';
  *  noticed. */
 const countedSteps = 48;
 
-test('a finished job becomes a template with givens, locks, a check and two worked examples, and the next job comes from it', async () => {
+/** The whole walk in one test. */
+const timeout = 120_000;
+
+test('a finished job becomes a template with givens, locks, a check and two worked examples, and the next job comes from it', {
+  timeout,
+}, async () => {
   const { page, faults } = await openPage();
   page.setDefaultTimeout(20_000);
   const scene = await templateScene(page);

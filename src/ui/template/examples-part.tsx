@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { figureWorkbook } from '../../engine/figure-workbook.ts';
 import { fill } from '../../templates/fill.ts';
 import { placeIn } from '../../templates/place.ts';
@@ -19,6 +19,7 @@ export function ExamplesPart({ runs: last, ...shop }: ShopPageProps & { readonly
   const { keeper, session, state } = shop;
   const { workbook } = state;
   const [said, setSaid] = useState('');
+  const heading = useRef<HTMLHeadingElement>(null);
   const isCurrent = last.of === workbook;
   const results = new Map(last.runs.map(({ example, result }) => [example, result]));
 
@@ -39,7 +40,9 @@ export function ExamplesPart({ runs: last, ...shop }: ShopPageProps & { readonly
 
   return (
     <section className="template-part" aria-labelledby="template-examples">
-      <h2 id="template-examples">Worked examples</h2>
+      <h2 id="template-examples" ref={heading} tabIndex={-1}>
+        Worked examples
+      </h2>
       <p>
         Givens with the results that they must give. They are run again whenever the template changes, and
         before a revision is saved.
@@ -59,6 +62,8 @@ export function ExamplesPart({ runs: last, ...shop }: ShopPageProps & { readonly
             onAnew={() => asItIsNow(example, at)}
             onRemove={() => {
               const removed = session.run({ type: 'remove_example', at });
+              // What was pressed goes with its example.
+              heading.current?.focus();
               setSaid(removed.ok ? `“${example.name}” is taken out. Undo puts it back.` : removed.fault);
             }}
             onGo={shop.onGo}

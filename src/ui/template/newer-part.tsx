@@ -20,6 +20,8 @@ export function NewerPart(shop: ShopPageProps) {
   const { keeper, desk, state } = shop;
   const { workbook } = state;
   const [found, setFound] = useState<Found | null>(null);
+  const [said, setSaid] = useState('');
+  const words = useRef<HTMLParagraphElement>(null);
   const { id, template } = workbook;
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is typed into the job makes no template newer
@@ -36,17 +38,38 @@ export function NewerPart(shop: ShopPageProps) {
     };
   }, [keeper, desk.shelf, id, template]);
 
-  return found ? <Offer shop={shop} found={found} /> : null;
+  // The offer goes with what was pressed in it.
+  useEffect(() => {
+    if (said !== '') words.current?.focus();
+  }, [said]);
+
+  return (
+    <>
+      <p ref={words} className="template-taken" role="status" tabIndex={-1}>
+        {said}
+      </p>
+      {found && (found.newer.template?.revision ?? 1) > (template?.revision ?? 0) ? (
+        <Offer shop={shop} found={found} onTaken={setSaid} />
+      ) : null}
+    </>
+  );
 }
 
-function Offer({ shop, found }: { readonly shop: ShopPageProps; readonly found: Found }) {
+function Offer({
+  shop,
+  found,
+  onTaken,
+}: {
+  readonly shop: ShopPageProps;
+  readonly found: Found;
+  readonly onTaken: (sentence: string) => void;
+}) {
   const { keeper, session, state } = shop;
   const { workbook } = state;
   const { name, revision } = found.newer.template ?? { name: found.newer.title, revision: 1 };
   const [turned, setTurned] = useState<ReadonlySet<string>>(new Set());
   const [wasLeft, setLeft] = useState(isLeft(workbook.id, revision));
   const [refusal, setRefusal] = useState('');
-  const heading = useRef<HTMLHeadingElement>(null);
   const made = useMemo(
     () => newerRevision(workbook, found.newer, { turned, ...(found.older ? { older: found.older } : {}) }),
     [workbook, found, turned],
@@ -61,7 +84,7 @@ function Offer({ shop, found }: { readonly shop: ShopPageProps; readonly found: 
   function take(): void {
     const carried = session.carry(made.difference, `revision ${revision} of ${name}`);
     setRefusal(carried.ok ? '' : carried.fault);
-    heading.current?.focus();
+    if (carried.ok) onTaken(`Revision ${revision} of ${name} is taken. Undo takes all of it back.`);
   }
 
   function turn(place: string): void {
@@ -72,7 +95,7 @@ function Offer({ shop, found }: { readonly shop: ShopPageProps; readonly found: 
 
   return (
     <section className="template-part" aria-labelledby="template-newer">
-      <h2 id="template-newer" ref={heading} tabIndex={-1}>
+      <h2 id="template-newer">
         {name} has revision {revision}; this job is from {workbook.template?.revision}
       </h2>
       <ul className="template-revisions">
