@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import type { Outcome } from '../../base/outcome.ts';
 import { figureWorkbook } from '../../engine/figure-workbook.ts';
 import { lotColumns } from '../../lots/columns.ts';
@@ -25,6 +25,12 @@ import { TableBar } from './table-bar.tsx';
 import { useLotSums } from './use-lot-sums.ts';
 import { useLotDesk, useLotHistoryKeys, useLotState } from './use-lots.ts';
 import './lots.css';
+
+// While lots are being figured, what is below them is not drawn again.
+const OrderList = memo(LotsOrderList);
+const Concerns = memo(LotConcerns);
+const Compare = memo(CompareLots);
+const BringIn = memo(LotsIn);
 
 /** Many houses of a few types: one row a lot, what it takes and costs, and one order list for all. */
 export function LotsPage(shop: ShopPageProps) {
@@ -129,12 +135,12 @@ function Lots({ desk, shop }: { readonly desk: LotDesk; readonly shop: ShopPageP
                 : 'Add one, or bring them in from a CSV file.'}
             </p>
           )}
-          <LotConcerns table={sums.table} outcomes={sums.outcomes} concerns={sums.concerns} />
-          {table.rows.length > 0 ? <LotsOrderList order={sums.order} /> : null}
+          <Concerns table={sums.table} outcomes={sums.outcomes} concerns={sums.concerns} />
+          {table.rows.length > 0 ? <OrderList order={sums.order} /> : null}
           {lot ? (
-            <CompareLots key={`${table.id} ${lot.name}`} table={table} here={lot} keeper={shop.keeper} />
+            <Compare key={`${table.id} ${lot.name}`} table={table} here={lot} keeper={shop.keeper} />
           ) : null}
-          {state.isReadOnly ? null : <LotsIn desk={desk} table={table} onSaid={setSaid} />}
+          {state.isReadOnly ? null : <BringIn desk={desk} table={table} onSaid={setSaid} />}
           <LotsOut
             desk={desk}
             table={sums.table}
