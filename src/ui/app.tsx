@@ -2,12 +2,11 @@ import { Suspense, useEffect, useMemo, useState, useSyncExternalStore } from 're
 import type { CellAddress, CellRange } from '../base/address.ts';
 import type { Outcome } from '../base/outcome.ts';
 import type { Session } from '../session/session.ts';
-import { cellsOf, sheetWithId } from '../workbook/cells.ts';
+import { sheetWithId } from '../workbook/cells.ts';
 import type { Command } from '../workbook/commands.ts';
 import type { Sheet } from '../workbook/document.ts';
 import { sumsOf } from '../workbook/selection-sums.ts';
 import { sheetReaders } from '../workbook/sheet-readers.ts';
-import type { Standing } from '../workbook/standing.ts';
 import type { DeskKeeper } from './desk.ts';
 import type { DressWish } from './dress/cell-dress.tsx';
 import { FilesLink } from './files/files-link.tsx';
@@ -15,17 +14,19 @@ import { useWorkbookFile } from './files/use-workbook-file.ts';
 import { FindPanel, type FindWish } from './find/find-panel.tsx';
 import { useFindKeys } from './find/use-find-keys.ts';
 import { createWritingDesk, WritingDeskContext } from './formula/writing-desk.ts';
-import { isOneCell, rangeOf, type Selection, selectionWords, usedPart } from './grid/selection.ts';
+import { isOneCell, rangeOf, selectionWords, usedPart } from './grid/selection.ts';
 import { SheetGrid } from './grid/sheet-grid.tsx';
 import { Header } from './header/header.tsx';
 import { later } from './later.tsx';
 import { Notice, type Notice as NoticeText } from './notice.tsx';
+import { OpenPage } from './open-page.tsx';
 import { LookUpList } from './sheets/look-up-list.tsx';
 import { type Page, PageHead } from './sheets/page-head.tsx';
 import { SheetList } from './sheets/sheet-list.tsx';
 import { SheetSentence } from './sheets/sheet-sentence.tsx';
 import { ShelfList } from './sheets/shelf-list.tsx';
 import { isShopPage, ShopList } from './sheets/shop-list.tsx';
+import { backToWriting, firstSpot, type Spot, usedRange } from './spot.ts';
 import { useExplanation } from './use-explanation.ts';
 import { useHistoryKeys } from './use-history-keys.ts';
 import { useLeaveGuard } from './use-leave-guard.ts';
@@ -34,42 +35,7 @@ import { useDesk, useSessionState } from './use-state.ts';
 import { createWaitingEntries, WaitingContext } from './waiting/waiting-entries.ts';
 import { WorkingPanel } from './working/working-panel.tsx';
 
-const AllowancesPage = later(async () => (await import('./allowances/allowances-page.tsx')).AllowancesPage);
-const AttentionPage = later(async () => (await import('./attention/attention-page.tsx')).AttentionPage);
-const ComparePage = later(async () => (await import('./compare/compare-page.tsx')).ComparePage);
-const FilesPage = later(async () => (await import('./files/files-page.tsx')).FilesPage);
-const FunctionFinder = later(async () => (await import('./functions/function-finder.tsx')).FunctionFinder);
-const KeysPage = later(async () => (await import('./keys/keys-page.tsx')).KeysPage);
-const LotsPage = later(async () => (await import('./lots/lots-page.tsx')).LotsPage);
-const NamesPage = later(async () => (await import('./names/names-page.tsx')).NamesPage);
 const NewerNote = later(async () => (await import('./template/newer-note.tsx')).NewerNote);
-const TemplatePage = later(async () => (await import('./template/template-page.tsx')).TemplatePage);
-
-/** Where the person is: what is selected on one sheet. Kept for each, so that coming back is coming back to the same. */
-interface Spot {
-  readonly sheetId: string;
-  readonly cells: { readonly [sheetId: string]: Selection };
-  /** Set while something else stands in place of the sheet. */
-  readonly page?: Page;
-  /** The cell whose formula is being written while the person picks cells of another sheet for it. */
-  readonly writing?: { readonly sheetId: string; readonly address: CellAddress } | undefined;
-}
-
-/** Where one begins on a sheet: at the first cell that waits to be filled, or else at the first that measures something. */
-function firstSpot(sheet: Sheet | undefined, standing: Standing | undefined): CellAddress {
-  const waits = standing?.concerns.find((concern) => concern.kind === 'fill');
-  const cells = sheet ? [...cellsOf(sheet)] : [];
-  const measured = cells.find(({ cell }) => cell.unit !== undefined && cell.content !== null);
-  return waits?.address ?? measured?.address ?? { row: 0, column: 0 };
-}
-
-function usedRange(sheet: Sheet | undefined, range: CellRange): CellRange {
-  return sheet ? usedPart(sheet, range) : range;
-}
-
-function backToWriting({ cells }: Spot, { sheetId, address }: NonNullable<Spot['writing']>): Spot {
-  return { sheetId, cells: { ...cells, [sheetId]: { here: address, head: address } } };
-}
 
 /** What a sheet that goes leaves behind. */
 function readersWords(readers: number): string {
@@ -236,7 +202,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
     session,
     state,
     selection: selected,
-    onGo: go,
+    onGo: (to: string, cell: CellAddress) => go(to, cell),
     onOpened: () => setSpot({ sheetId: '', cells: {} }),
   };
   const last = state.history.done.at(-1);
@@ -331,40 +297,15 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
                   onClose={closeFind}
                 />
               ) : null}
-              {spot.page === 'functions' ? <FunctionFinder /> : null}
-              {spot.page === 'keys' ? <KeysPage /> : null}
-              {spot.page === 'names' ? (
-                <NamesPage
-                  session={session}
-                  state={state}
-                  selection={selected}
-                  onGo={goTo}
-                  key={workbook.id}
-                />
-              ) : null}
-              {spot.page === 'attention' ? (
-                <AttentionPage
-                  state={state}
-                  sheetId={attention}
-                  onGo={(to, cell) => go(to, cell)}
-                  key={`${workbook.id} ${attention}`}
-                />
-              ) : null}
-              {spot.page === 'allowances' ? <AllowancesPage key={workbook.id} {...shop} /> : null}
-              {spot.page === 'template' ? <TemplatePage key={workbook.id} {...shop} /> : null}
-              {spot.page === 'lots' ? <LotsPage {...shop} /> : null}
-              {spot.page === 'compare' ? <ComparePage key={workbook.id} {...shop} /> : null}
-              {spot.page === 'files' ? (
-                <FilesPage
-                  keeper={keeper}
-                  desk={laid}
-                  session={session}
-                  state={state}
+              {spot.page ? (
+                <OpenPage
+                  {...shop}
+                  page={spot.page}
                   sheetId={sheetId}
+                  attention={attention}
                   file={file}
+                  onGoTo={goTo}
                   onTake={take}
-                  onOpened={() => setSpot({ sheetId: '', cells: {} })}
-                  onImported={(to, cell) => go(to, cell)}
                 />
               ) : null}
               <SheetGrid
