@@ -2,7 +2,7 @@ import type { CellAddress } from '../base/address.ts';
 import { done, failed, type Outcome } from '../base/outcome.ts';
 import { cellAt } from './cells.ts';
 import { fitsOnSheet, type WriteCommand } from './command/write.ts';
-import type { Cell, Sheet } from './document.ts';
+import { type Cell, isFormula, type Sheet } from './document.ts';
 import { type Entry, type EntryFault, readEntry } from './entry.ts';
 import { showValue } from './show.ts';
 import type { TableColumn } from './tables.ts';
@@ -12,6 +12,8 @@ import { rearmed } from './unarmed.ts';
 export interface ImportPlan {
   readonly lines: readonly ImportLine[];
   readonly refusals: readonly ImportRefusal[];
+  /** How many filled cells of the lines that are written over keep what they hold, or are emptied where that is wished. */
+  readonly others: number;
   /** What writes all of it as one deed. Null where nothing is left to write. */
   readonly command: WriteCommand | null;
 }
@@ -59,6 +61,9 @@ export interface ImportWish {
   readonly room: number;
   /** Lines with a refusal are left in the file instead of holding up the others. */
   readonly leavesRefused: boolean;
+  /** Where lines are written over: the columns of the table, how many of its lines are filled, and whether what the file
+   *  does not write in them is emptied. */
+  readonly over?: { readonly columns: readonly number[]; readonly lines: number; readonly empties: boolean };
 }
 
 /** Reads every field by the cell that it would go to, exactly as if it were typed there, and tells all refusals at once.
@@ -93,7 +98,32 @@ export function planImport(sheet: Sheet, wish: ImportWish): ImportPlan {
   if (first) {
     refusals.push({ code: 'no_room', fileLine: first.fileLine, lines: homeless.length, room: wish.room });
   }
-  return { lines, refusals, command: commandOf(sheet, wish, written) };
+  const others = otherCells(sheet, wish, written);
+  return {
+    lines,
+    refusals,
+    others: others.length,
+    command: commandOf(sheet, wish, written, wish.over?.empties ? others : []),
+  };
+}
+
+/** The filled cells of the lines that are written over, and of those below them, that the file says nothing of. */
+function otherCells(
+  sheet: Sheet,
+  { over, mapping, firstRow }: ImportWish,
+  written: readonly (readonly ImportField[])[],
+): readonly CellAddress[] {
+  if (!over || written.length === 0) return [];
+  const places = new Map(mapping.map(({ column }, place) => [column.column, place]));
+  return Array.from({ length: over.lines }, (_, line) => line).flatMap((line) =>
+    over.columns.flatMap((column) => {
+      const place = places.get(column);
+      const isWritten = place !== undefined && (written[line]?.[place]?.text ?? '') !== '';
+      const address = { row: firstRow + line, column };
+      const content = cellAt(sheet, address)?.content ?? null;
+      return isWritten || content === null || isFormula(content) ? [] : [address];
+    }),
+  );
 }
 
 function linesWithText({ rows, firstFileRow, mapping }: ImportWish) {
@@ -139,21 +169,28 @@ function commandOf(
   sheet: Sheet,
   { mapping, firstRow, file }: ImportWish,
   written: readonly (readonly ImportField[])[],
+  emptied: readonly CellAddress[],
 ): WriteCommand | null {
   if (written.length === 0 || mapping.length === 0) return null;
   const columns = mapping.map(({ column }) => column.column);
-  const left = Math.min(...columns);
-  const width = Math.max(...columns) - left + 1;
+  const all = [...columns, ...emptied.map(({ column }) => column)];
+  const left = Math.min(...all);
+  const width = Math.max(...all) - left + 1;
+  const height = Math.max(written.length, ...emptied.map(({ row }) => row - firstRow + 1));
   const at = { row: firstRow, column: left };
-  if (!fitsOnSheet(at, written.length, width)) return null;
-  const rows = written.map((fields) => {
+  if (!fitsOnSheet(at, height, width)) return null;
+  const rows = Array.from({ length: height }, (_, line) => {
     const row: (string | null)[] = Array.from({ length: width }, () => null);
-    for (const [place, { text }] of fields.entries()) {
+    for (const [place, { text }] of (written[line] ?? []).entries()) {
       const column = columns[place];
       if (column !== undefined && text !== '') row[column - left] = text;
     }
     return row;
   });
+  for (const { row, column } of emptied) {
+    const cells = rows[row - firstRow];
+    if (cells) cells[column - left] = '';
+  }
   return { type: 'write', sheet: sheet.id, at, rows, file };
 }
 

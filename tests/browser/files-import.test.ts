@@ -58,10 +58,24 @@ test('a file of Windows with semicolons is read, and written over the lines that
   const bytes = Uint8Array.from([...Buffer.from('piece;width\nS1;12 '), 0xbd, ...Buffer.from('\n')]);
   await demo.bring('windows.csv', bytes);
   await page.getByLabel('Beginning at').selectOption('first');
+  const empties = page.getByRole('checkbox', { name: /Empty the \d+ cells of the lines that stand there/ });
+  await empties.waitFor();
   await demo.press('Bring in 1 line');
   await page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();
   expect(await demo.shows('C2')).toBe('12 1/2″');
   expect(await demo.shows('B2')).toBe('round');
+  expect(await demo.shows('A3')).toBe('S2');
+
+  await demo.files();
+  await demo.bring('windows.csv', bytes);
+  await page.getByLabel('Beginning at').selectOption('first');
+  await empties.check();
+  await demo.press('Bring in 1 line');
+  await page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();
+  expect(await demo.shows('C2')).toBe('12 1/2″');
+  expect([await demo.shows('B2'), await demo.shows('A3'), await demo.shows('C7')]).toEqual(['fill', '', '']);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  expect([await demo.shows('B2'), await demo.shows('A3')]).toEqual(['round', 'S2']);
 });
 
 test('a list goes onto an empty sheet as it is', async () => {

@@ -28,6 +28,8 @@ interface Choices {
   readonly fields: readonly (number | null)[];
   readonly begins: 'free' | 'first';
   readonly leavesRefused: boolean;
+  /** What the file says nothing of is emptied in the lines that stand there. */
+  readonly empties: boolean;
 }
 
 /** Where the lines of a file go on a sheet, with the preview of what comes of it. */
@@ -48,8 +50,12 @@ export function ImportDesk({
   const width = widthOf(rows);
 
   const plan = useMemo(() => {
-    const skipped = choices.begins === 'first' ? 0 : firstFreeLine(sheet, table);
+    const filled = firstFreeLine(sheet, table);
+    const isOver = choices.begins === 'first' && choices.table !== null;
+    const skipped = isOver ? 0 : filled;
+    const columns = table.columns.map(({ column }) => column);
     return planImport(sheet, {
+      ...(isOver ? { over: { columns, lines: filled, empties: choices.empties } } : {}),
       file: read.name,
       rows,
       firstFileRow: choices.headingRow === null ? 0 : choices.headingRow + 1,
@@ -137,6 +143,18 @@ export function ImportDesk({
           setChoices({ ...choices, fields: choices.fields.map((one, place) => (place === at ? field : one)) })
         }
       />
+      {plan.others === 0 ? null : (
+        <label className="files-leave">
+          <input
+            type="checkbox"
+            checked={choices.empties}
+            onChange={({ target }) => setChoices({ ...choices, empties: target.checked })}
+          />
+          Empty {plan.others === 1 ? 'the 1 cell' : `the ${plan.others} cells`} of the lines that stand there
+          which the file says nothing of; otherwise {plan.others === 1 ? 'it stays' : 'they stay'} beside the
+          new ones
+        </label>
+      )}
       {refusals.length === 0 ? null : (
         <div className="files-refusals">
           <p>
@@ -168,7 +186,7 @@ export function ImportDesk({
         aria-disabled={isHeldUp}
         onClick={isHeldUp || !command ? undefined : () => onWrite(command)}
       >
-        Bring in {counted(command?.rows.length ?? 0, 'line')}
+        Bring in {counted(broughtIn(plan), 'line')}
       </button>
     </div>
   );
@@ -195,7 +213,7 @@ function chosenFor(
     at === null
       ? columns.map((_, field) => field)
       : mapByName(columns, headingRow === null ? [] : (rows[headingRow] ?? []));
-  return { table: at, headingRow, fields, begins: 'free', leavesRefused: false };
+  return { table: at, headingRow, fields, begins: 'free', leavesRefused: false, empties: false };
 }
 
 /** The chosen table, or the plain cells under everything that stands on the sheet. */
@@ -243,7 +261,11 @@ function outcomeWords(
   if (isHeldUp)
     return 'Nothing is brought in while a line is refused: mend the file, or leave these lines out.';
   const left = refusals.length > 0 ? ' The refused ones stay out.' : '';
-  return `${counted(command.rows.length, 'line')} will be brought in as one deed that Undo takes back.${left} An empty field leaves its cell as it is.`;
+  return `${counted(broughtIn({ lines }), 'line')} will be brought in as one deed that Undo takes back.${left} An empty field leaves its cell as it is, unless it is to be emptied.`;
+}
+
+function broughtIn({ lines }: Pick<ReturnType<typeof planImport>, 'lines'>): number {
+  return lines.filter(({ row }) => row !== null).length;
 }
 
 function counted(count: number, word: string): string {
