@@ -34,21 +34,25 @@ export function createFiguring(
   let mustOpen = true;
   let hasStopped = false;
   let running: Promise<void> | null = null;
+  let known: Calculator | null = null;
   const setAside = new Map<string, Place>();
 
   function start(): void {
     if (running || hasStopped) return;
-    news.began();
+    // Before the news, so that the calculator is asked before anybody shows them: both then work at the same time.
     running = work().finally(() => {
       running = null;
       if (mustOpen || waiting.length > 0) start();
       else if (!hasStopped) news.finished();
     });
+    news.began();
   }
 
   async function work(): Promise<void> {
-    const engine = await calculator.catch(() => null);
+    // Either way what is done in one turn goes to it together.
+    const engine = await (known ?? calculator.catch(() => null));
     if (!engine) return stop();
+    known = engine;
     while (!hasStopped && (mustOpen || waiting.length > 0)) await (mustOpen ? open(engine) : apply(engine));
   }
 

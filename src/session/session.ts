@@ -1,10 +1,11 @@
-import type { CellAddress } from '../base/address.ts';
+import { type CellAddress, sameAddress } from '../base/address.ts';
 import { done, failed, type Outcome } from '../base/outcome.ts';
 import type { Calculator } from '../engine/calculator.ts';
 import { figureWorkbook } from '../engine/figure-workbook.ts';
 import { sheetWithId } from '../workbook/cells.ts';
 import { type Command, runCommand } from '../workbook/commands.ts';
 import { applyDifference, type Difference } from '../workbook/difference.ts';
+import type { Sheet, Workbook } from '../workbook/document.ts';
 import type { KeptWorkbook } from '../workbook/file.ts';
 import {
   afterDoing,
@@ -15,7 +16,7 @@ import {
   takeBack,
 } from '../workbook/history.ts';
 import { fitsAfter } from '../workbook/recalled.ts';
-import { valuesAfter, valuesAnew, valuesOfFormulas, withValues } from '../workbook/values.ts';
+import { type Values, valuesAfter, valuesAnew, valuesOfFormulas, withValues } from '../workbook/values.ts';
 import { wordCommandFault } from '../workbook/wording.ts';
 import { deedName } from './deed-name.ts';
 import { explain, glance } from './explain.ts';
@@ -72,6 +73,30 @@ export interface SessionParts {
   readonly trialCalculator?: () => Promise<Calculator>;
 }
 
+/** A cell's working on its way or there, and what it comes from. */
+interface Explained {
+  readonly workbook: Workbook;
+  readonly values: Values;
+  readonly sheet: Sheet;
+  readonly address: CellAddress;
+  readonly explanation: Promise<Explanation>;
+}
+
+function isOf(
+  one: Explained,
+  workbook: Workbook,
+  values: Values,
+  sheet: Sheet,
+  address: CellAddress,
+): boolean {
+  return (
+    one.workbook === workbook &&
+    one.values === values &&
+    one.sheet === sheet &&
+    sameAddress(one.address, address)
+  );
+}
+
 /** What brings formulas in that a person has typed; all else moves or copies those that stand there. */
 const typing: ReadonlySet<Command['type']> = new Set(['enter', 'write', 'retype']);
 
@@ -97,6 +122,7 @@ export function createSession({
   };
   let writing: Promise<void> = Promise.resolve();
   let trying: Promise<Calculator> | null = null;
+  let explained: Explained | null = null;
 
   function publish(news: Partial<SessionState>): void {
     const next = { ...state, ...news };
@@ -146,10 +172,11 @@ export function createSession({
   }
 
   function carryOut(difference: Difference, history: History, mark: DeedMark): void {
-    const workbook = applyDifference(state.workbook, difference);
-    publish({ workbook, history, values: valuesAfter(state.values, difference, state.workbook) });
-    for (const follower of followers) follower(difference);
+    const before = state.workbook;
+    const workbook = applyDifference(before, difference);
     figuring.after(difference, workbook);
+    publish({ workbook, history, values: valuesAfter(state.values, difference, before) });
+    for (const follower of followers) follower(difference);
     write(difference, mark);
   }
 
@@ -203,7 +230,16 @@ export function createSession({
       const engine = await figuring.settled();
       const sheet = sheetWithId(state.workbook, sheetId);
       if (!engine || !sheet) return glance(state.workbook, state.values, sheetId, address);
-      return explain(state.workbook, state.values, engine, sheet, address);
+      const { workbook, values } = state;
+      // Asked at each of the states that an edit goes through; by now they are all the same one.
+      if (!explained || !isOf(explained, workbook, values, sheet, address)) {
+        const explanation = explain(workbook, values, engine, sheet, address);
+        explained = { workbook, values, sheet, address, explanation };
+        explanation.catch(() => {
+          explained = null;
+        });
+      }
+      return explained.explanation;
     },
     kept: () => ({ workbook: state.workbook, values: valuesOfFormulas(state.workbook, state.values) }),
     written: () => writing,

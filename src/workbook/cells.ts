@@ -70,9 +70,20 @@ export function withCell(sheet: Sheet, address: CellAddress, cell: Cell | null):
 
 /** The block that holds every cell of the sheet; at least A1. */
 export function extentOf(sheet: Sheet): CellRange {
-  const columns = sheet.rows.reduce((most, row) => Math.max(most, row.length), sheet.columns.length);
+  const columns = Math.max(sheet.columns.length, longestRow(sheet.rows));
   return {
     from: { row: 0, column: 0 },
     to: { row: Math.max(0, sheet.rows.length - 1), column: Math.max(0, columns - 1) },
   };
+}
+
+const longest = new WeakMap<Sheet['rows'], number>();
+
+/** Rows are never altered; on each turn several ask for the same ones. */
+function longestRow(rows: Sheet['rows']): number {
+  const known = longest.get(rows);
+  if (known !== undefined) return known;
+  const found = rows.reduce((most, row) => Math.max(most, row.length), 0);
+  longest.set(rows, found);
+  return found;
 }

@@ -27,8 +27,14 @@ function wraps(row: Row): boolean {
   return does;
 }
 
-export function anyRowWraps(sheet: Sheet): boolean {
-  return sheet.rows.some(wraps);
+const knownOfAll = new WeakMap<Sheet['rows'], boolean>();
+
+export function anyRowWraps({ rows }: Sheet): boolean {
+  const told = knownOfAll.get(rows);
+  if (told !== undefined) return told;
+  const does = rows.some(wraps);
+  knownOfAll.set(rows, does);
+  return does;
 }
 
 /** High enough for the longest of its cells that wrap. */

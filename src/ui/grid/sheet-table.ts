@@ -19,7 +19,7 @@ import { extentOf } from '../../workbook/cells.ts';
 import { isHidden } from '../../workbook/command/sight.ts';
 import { type Column, type Sheet, usuallyFrozen } from '../../workbook/document.ts';
 import { columnAt } from '../../workbook/lines.ts';
-import { mark, marksOf, paintMarks, sameMarks } from './cell-marks.ts';
+import { mark, marksOf, paintMarks, type SheetMarks, sameMarks } from './cell-marks.ts';
 import { addressOf, cellElement, columnId } from './cell-place.ts';
 import { type CellSight, hasHeading, type SheetSight, sameSight, sightOf } from './cell-sight.ts';
 import { columnPixels } from './column-pixels.ts';
@@ -238,20 +238,22 @@ export function createSheetTable(
     requestAnimationFrame(() => markLines(host, sight));
   });
   if (!place || !sameAddress(place.selected, first.selected)) reveal(first.selected);
+  markLines(host, sight);
   for (const bar of host.querySelectorAll<HTMLElement>(scrollBars)) bar.tabIndex = -1;
   return {
     show(next) {
       const before = sight;
       sight = next;
-      widen();
+      const isWider = next.sheet !== before.sheet || next.range !== before.range;
+      if (isWider) widen();
       const hasNews = next.sheet !== before.sheet || next.values !== before.values;
       if (hasNews) heighten();
       const hasMarks =
         next.tagged !== before.tagged || next.waiting !== before.waiting || next.locks !== before.locks;
       if (hasNews || hasMarks) refresh(before.sheet);
       // A moved selection touches nothing else, so it is painted without the table's own, slower way.
-      markAnew(host, before, next);
-      markLines(host, next);
+      if (!haveSameMarks(before, next)) markAnew(host, before, next);
+      if (isWider || next.dropping !== before.dropping) markLines(host, next);
       if (!sameAddress(before.selected, next.selected)) reveal(next.selected);
     },
     reveal,
@@ -281,6 +283,16 @@ export function createSheetTable(
     place: () => ({ left: area?.scrollLeft ?? 0, top: area?.scrollTop ?? 0, selected: sight.selected }),
     destroy: () => api.destroy(),
   };
+}
+
+function haveSameMarks(one: SheetMarks, other: SheetMarks): boolean {
+  return (
+    one.selected === other.selected &&
+    one.range === other.range &&
+    one.marked === other.marked &&
+    one.outlined === other.outlined &&
+    one.dropping === other.dropping
+  );
 }
 
 /** Only cells whose marks differ are touched; those out of sight get theirs when they come into it. */
