@@ -71,6 +71,9 @@ const modules = [
 
 const rowHeight = usualHeight;
 const headerHeight = 30;
+/** Rows kept ready above and below those in sight. Where a jump brings every row anew, each of them costs as much as one that
+ *  is seen; for a turn of the wheel so many are enough. */
+const rowBuffer = 4;
 const rowNumberWidth = 44;
 /** Empty rows and columns kept below and beside what is used, so that a sheet can grow. */
 const spareRows = 6;
@@ -138,6 +141,7 @@ export function createSheetTable(
       // A sheet always has rows; the table would say otherwise before they are there.
       suppressNoRowsOverlay: true,
       suppressRowHoverHighlight: true,
+      rowBuffer,
       animateRows: false,
       suppressColumnMoveAnimation: true,
       tabIndex: -1,
