@@ -57,7 +57,7 @@ function writeCell(cell: CellComparison): string {
 }
 
 function writeOrder(before: KeptWorkbook, after: KeptWorkbook): string | null {
-  const lines = compareOrders(before, after).filter((line) => line.by !== 0);
+  const lines = compareOrders(before, after).filter((line) => !line.isSame);
   if (lines.length === 0) return null;
   const rows = lines.map((line) => [
     line.before?.shows ?? '0',

@@ -37,6 +37,11 @@ import { WorkingPanel } from './working/working-panel.tsx';
 
 const NewerNote = later(async () => (await import('./template/newer-note.tsx')).NewerNote);
 
+/** A page of many cells, for which the working of one of them makes way. */
+function isWide(page: Page | undefined): boolean {
+  return page === 'lots' || page === 'allowances';
+}
+
 /** What a sheet that goes leaves behind. */
 function readersWords(readers: number): string {
   if (readers === 0) return '';
@@ -210,7 +215,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   return (
     <WaitingContext value={waiting}>
       <WritingDeskContext value={desk}>
-        <div className="app" data-wide={spot.page === 'lots' ? '' : undefined}>
+        <div className="app" data-wide={isWide(spot.page) ? '' : undefined}>
           <Header
             title={workbook.title}
             template={workbook.template ?? null}

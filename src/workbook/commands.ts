@@ -17,7 +17,7 @@ import { changeTableLine, type TableLineCommand, type TableLineFault } from './c
 import { changeTemplate, type TemplateCommand, type TemplateFault } from './command/template.ts';
 import { type WriteCommand, type WriteFault, writeEntries } from './command/write.ts';
 import type { Change, Difference } from './difference.ts';
-import type { Workbook } from './document.ts';
+import type { Cell, Workbook } from './document.ts';
 import { cellAfterEntry, sameCell } from './entered.ts';
 import { type EntryFault, readEntry } from './entry.ts';
 import { type LockedFault, lockedFault, type Touches, withoutNewLocks } from './locked.ts';
@@ -73,7 +73,10 @@ export function runCommand(workbook: Workbook, command: Command): Outcome<Differ
   const outcome = differenceOf(workbook, command);
   if (!outcome.ok) return outcome;
   const fault = lockedFault(workbook, outcome.value, touchedBy(command));
-  return fault ? failed(fault) : done(withoutNewLocks(workbook, outcome.value));
+  if (fault) return failed(fault);
+  // What a further line of a table figures is locked as in the others; what is to be written in it is not.
+  const staysLocked = (cell: Cell) => command.type === 'put_in_line' && cell.content !== null;
+  return done(withoutNewLocks(workbook, outcome.value, staysLocked));
 }
 
 /** Where a command puts contents; a lock holds there against any change. */

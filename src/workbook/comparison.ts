@@ -183,6 +183,7 @@ export interface OrderComparison {
   readonly after: OrderLine | null;
   /** How many more; null where one of the two has no number. */
   readonly by: number | null;
+  readonly isSame: boolean;
 }
 
 /** Both orders side by side, in the order of the later one; lines are the same by what and of what. Of two lines with the
@@ -204,7 +205,17 @@ function sameThing(one: OrderLine, other: OrderLine): boolean {
 function comparedLine(before: OrderLine | null, after: OrderLine | null): OrderComparison {
   const { item = '', unit = '' } = after ?? before ?? {};
   const amount = (line: OrderLine | null) => (line ? line.quantity : 0);
-  return { item, unit, before, after, by: moreBy(amount(before), amount(after)) };
+  const by = moreBy(amount(before), amount(after));
+  const told = (line: OrderLine | null) => line && (line.fault?.sentence ?? line.shows);
+  return { item, unit, before, after, by, isSame: by === null ? told(before) === told(after) : by === 0 };
+}
+
+/** A single figure in two workbooks. */
+export interface NamedComparison {
+  readonly before: Side | null;
+  readonly after: Side | null;
+  readonly by: number | null;
+  readonly isSame: boolean;
 }
 
 /** A single named figure in two workbooks, such as `price` or `labor_hours`; null where neither has it. */
@@ -212,9 +223,11 @@ export function compareNamed(
   before: KeptWorkbook,
   after: KeptWorkbook,
   name: string,
-): { readonly before: Side | null; readonly after: Side | null; readonly by: number | null } | null {
+): NamedComparison | null {
   const [was, is] = [namedSide(before, name), namedSide(after, name)];
-  return was || is ? { before: was, after: is, by: moreBy(was?.value ?? null, is?.value ?? null) } : null;
+  if (!was && !is) return null;
+  const isSame = isSameValue(was?.value ?? null, is?.value ?? null);
+  return { before: was, after: is, by: moreBy(was?.value ?? null, is?.value ?? null), isSame };
 }
 
 function namedSide(kept: KeptWorkbook, name: string): Side | null {

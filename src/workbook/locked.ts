@@ -1,7 +1,7 @@
 import { type CellAddress, type CellRange, isInRange, sameAddress, writeAddress } from '../base/address.ts';
 import { withAcross } from './across.ts';
 import { cellAt, cellsOf, sheetWithId } from './cells.ts';
-import type { Change, Difference } from './difference.ts';
+import { applyDifference, type Change, type Difference } from './difference.ts';
 import { type Cell, isFormula, type Workbook } from './document.ts';
 import type { Line } from './lines.ts';
 import { nameUsers } from './name-users.ts';
@@ -35,7 +35,17 @@ export function lockedFault(
   touches: Touches,
 ): LockedFault | null {
   if (!locksHold(workbook)) return null;
-  const changed = difference.flatMap((change) => lockedPlaces(workbook, change, touches, difference));
+  let now = workbook;
+  let behind: Change[] = [];
+  const changed = difference.flatMap((change) => {
+    // What stands where is asked of the workbook as the changes before this one have left it.
+    if (change.type !== 'cell') {
+      now = applyDifference(now, behind);
+      behind = [];
+    }
+    behind.push(change);
+    return lockedPlaces(now, change, touches, difference);
+  });
   const [place] = changed;
   return place === undefined ? null : { code: 'locked_cells', place, count: changed.length };
 }
@@ -130,10 +140,15 @@ function placeOf(workbook: Workbook, id: string, address: CellAddress): string {
 }
 
 /** The difference without the locks that it would bring in: in a job, a copy of a locked cell is the person's own. */
-export function withoutNewLocks(workbook: Workbook, difference: Difference): Difference {
+export function withoutNewLocks(
+  workbook: Workbook,
+  difference: Difference,
+  staysLocked: (cell: Cell) => boolean,
+): Difference {
   if (workbook.kind !== 'job') return difference;
   return difference.map((change) => {
     if (change.type === 'cell' && change.after?.locked && !change.before?.locked) {
+      if (staysLocked(change.after)) return change;
       return { ...change, after: unlocked(change.after) };
     }
     if (change.type !== 'sheet' || change.before || !change.after) return change;

@@ -13,7 +13,7 @@ export function sealsOf(workbook: Workbook): Seals | null {
   if (!locksHold(workbook)) return null;
   const seals = Object.fromEntries(
     workbook.sheets.flatMap((sheet) => {
-      const seal = sealOf(sheet);
+      const seal = sealOf(workbook, sheet);
       return seal === null ? [] : [[sheet.id, seal]];
     }),
   );
@@ -29,11 +29,14 @@ export function brokenSeal(workbook: Workbook, seals: Seals): string | null {
   return id === undefined ? null : (workbook.sheets.find((sheet) => sheet.id === id)?.name ?? id);
 }
 
-function sealOf(sheet: Sheet): string | null {
+/** Together with the names and the sheets' names, since locked formulas read by them. */
+function sealOf(workbook: Workbook, sheet: Sheet): string | null {
   const locked = [...cellsOf(sheet)].flatMap(({ address, cell }) =>
     cell.locked ? [[writeAddress(address), inOrder(cell)]] : [],
   );
-  return locked.length === 0 ? null : bytesToHex(sha256(utf8ToBytes(JSON.stringify(locked))));
+  if (locked.length === 0) return null;
+  const sealed = [locked, inOrder(workbook.names), workbook.sheets.map(({ id, name }) => [id, name])];
+  return bytesToHex(sha256(utf8ToBytes(JSON.stringify(sealed))));
 }
 
 /** The same value with its keys in order, since a file may have them in any. */

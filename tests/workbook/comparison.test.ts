@@ -123,7 +123,8 @@ describe('two orders side by side', () => {
     const before = await figure(withOrder('3', '0'));
     const after = await figure(withOrder('1/0', '0'));
     expect(compareOrders(before, after)).toMatchObject([
-      { item: 'Wrap', by: null, after: { quantity: null } },
+      { item: 'Wrap', by: null, isSame: false, after: { quantity: null } },
     ]);
+    expect(compareOrders(after, after)).toMatchObject([{ item: 'Wrap', by: null, isSame: true }]);
   });
 });

@@ -65,11 +65,19 @@ function Row({
         )}
       </th>
       <td>{label}</td>
-      <td className="differences-figure">{formulas ? <code>={before?.formula}</code> : saySide(before)}</td>
-      <td className="differences-figure differences-after">
+      <td className={classOf(cell)}>{formulas ? <code>={before?.formula}</code> : saySide(before)}</td>
+      <td className={`${classOf(cell)} differences-after`}>
         {formulas ? <code>={after?.formula}</code> : saySide(after)}
       </td>
       <td className="differences-by">{formulas ? 'written otherwise, to the same end' : sayBy(cell)}</td>
     </tr>
   );
+}
+
+/** Figures stand at the right on one line; sentences and formulas run on. */
+function classOf(cell: CellComparison): string {
+  const isFigure = [cell.before, cell.after].every(
+    (side) => side === null || (side.shown.type !== 'text' && side.shown.type !== 'fault'),
+  );
+  return isFigure && !isRewritten(cell) ? 'differences-figure' : 'differences-words';
 }

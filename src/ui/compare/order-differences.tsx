@@ -18,10 +18,10 @@ export function OrderDifferences({
   readonly before: KeptWorkbook;
   readonly after: KeptWorkbook;
 }) {
-  const lines = compareOrders(before, after).filter(({ by }) => by !== 0);
+  const lines = compareOrders(before, after).filter((line) => !line.isSame);
   const named = figures.flatMap(([name, says]) => {
     const one = compareNamed(before, after, name);
-    return one && one.by !== 0 ? [{ says, ...one }] : [];
+    return one && !one.isSame ? [{ says, ...one }] : [];
   });
   if (lines.length === 0 && named.length === 0) return null;
   return (
@@ -57,7 +57,9 @@ export function OrderDifferences({
             <th scope="row">{says}</th>
             <td className="differences-figure">{saySide(was)}</td>
             <td className="differences-figure differences-after">{saySide(is)}</td>
-            <td className="differences-figure">{sayMore(by)}</td>
+            <td className="differences-figure">
+              {sayMore(by, saySide(is ?? was).startsWith('$') ? '$' : '')}
+            </td>
           </tr>
         ))}
       </tbody>
@@ -65,8 +67,10 @@ export function OrderDifferences({
   );
 }
 
-function sayMore(by: number | null): string {
+function sayMore(by: number | null, sign = ''): string {
   if (by === null) return '';
-  const amount = Math.abs(by).toLocaleString('en-US', { maximumFractionDigits: 2 });
+  const least = sign === '' ? 0 : 2;
+  const digits = { minimumFractionDigits: least, maximumFractionDigits: 2 };
+  const amount = `${sign}${Math.abs(by).toLocaleString('en-US', digits)}`;
   return by > 0 ? `${amount} more` : `${amount} less`;
 }

@@ -1,0 +1,73 @@
+import { expect, test } from 'vitest';
+import { openDemo } from './demo.ts';
+import { expectAccessible } from './support/axe.ts';
+
+/** The walk of docs/guide/allowances.md from a new browser to a kept allowance, step by step. */
+test('a new wrap is copied, changed, seen beside the tables, tried on the open job, and kept', async () => {
+  const { page, goTo, shows, faults } = await openDemo();
+  let steps = 0;
+  const step = async (deed: Promise<unknown>) => {
+    steps += 1;
+    await deed;
+  };
+  await step(page.getByRole('button', { name: 'Allowances, side by side' }).click());
+  const wrap = page.getByRole('region', { name: 'Wrap', exact: true });
+  await step(wrap.getByRole('button', { name: 'Copy this wrap and change it' }).click());
+  for (const [field, typed] of [
+    ['Thickness', '2 1/2'],
+    ['Installed', '1 7/8'],
+    ['Label R', '8.2'],
+    ['Installed R', '6.8'],
+    ['Roll length', '60'],
+  ] as const) {
+    await step(wrap.getByRole('textbox', { name: field, exact: true }).fill(typed));
+  }
+  await step(wrap.getByRole('textbox', { name: 'Lap of the wrap' }).fill('3'));
+  await step(wrap.getByRole('checkbox', { name: 'Try it on this job' }).check());
+
+  const table = page.getByRole('table', { name: /^What to cut of R-8 wrap, tried/ });
+  const sixteen = table.getByRole('row', { name: /^16″ round/ });
+  // By geometry: π × (16 + 2 × 1 7/8) + 3 = 65.0465, up to the next sixteenth.
+  await expect.poll(() => sixteen.textContent()).toContain('65 1⁄16″');
+  expect(await table.getByRole('row', { name: /^(4|24)″ round/ }).count()).toBe(2);
+  await expectAccessible(page);
+
+  const effect = page.getByRole('region', { name: 'What it does to this job' });
+  await effect.getByText(/figures of this job change/).waitFor();
+  const order = effect.getByRole('table', { name: 'To order' });
+  await order.getByRole('row', { name: /R-8 wrap, tried/ }).waitFor();
+  await effect
+    .getByRole('table', { name: 'What was figured' })
+    .getByRole('button', { name: 'Wrap!D2' })
+    .waitFor();
+  // Nothing is in the workbook yet.
+  expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true);
+
+  await step(page.getByRole('button', { name: 'Keep it' }).click());
+  await page.getByText('Kept in this workbook. Undo takes it back.').waitFor();
+  await goTo('Allowances');
+  await expect.poll(() => shows('A7')).toBe('R-8 wrap, tried');
+  expect(await shows('B7')).toBe('2.5 in');
+  await goTo('Wrap');
+  await expect.poll(() => shows('B2')).toBe('R-8 wrap, tried');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect.poll(() => shows('B2')).toBe('R-8 wrap');
+  expect(steps).toBe(10);
+  expect(faults).toEqual([]);
+}, 120_000);
+
+test('what is tried is put back with one press, and a number that cannot be is refused where it stands', async () => {
+  const { page, faults } = await openDemo();
+  await page.getByRole('button', { name: 'Allowances, side by side' }).click();
+  const wrap = page.getByRole('region', { name: 'Wrap', exact: true });
+  const lap = wrap.getByRole('textbox', { name: 'Lap of the wrap' });
+  await lap.fill('a hand');
+  await wrap.getByText(/“a hand” cannot be read as a length/).waitFor();
+  await lap.fill('4');
+  await page.getByRole('region', { name: 'What it does to this job' }).waitFor();
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await page.getByText('Put back: everything is as it was.').waitFor();
+  expect(await lap.inputValue()).toBe('');
+  expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true);
+  expect(faults).toEqual([]);
+}, 120_000);
