@@ -22,22 +22,25 @@ export function SideBySide({
   const rated = ratedR(wrap);
   const round = useMemo(() => tried.filter(({ size }) => size.shape === 'round'), [tried]);
   const lines = useMemo(() => ways.map((way) => lineOf(way, round)), [round]);
-  const least = round.length > 0;
   return (
     <section className="allowances-compare" aria-labelledby="allowances-compare" aria-busy={isFiguring}>
       <h2 id="allowances-compare">{wrap.name}, side by side</h2>
-      {least ? (
+      {round.length > 0 ? (
         <Plot
           title={`R left by each way, ${wrap.name}`}
           says={`What R is left on round duct from 4 to 24 inches when ${wrap.name} is cut by the shop’s own figure, by the published table and by geometry.`}
           across={{ label: 'diameter', unit: 'in' }}
           up={{ label: 'R left' }}
           lines={lines}
-          format={{ x: (diameter) => `${diameter}″`, y: (r) => r.toFixed(1) }}
+          format={{ x: (diameter) => String(diameter), y: (r) => r.toFixed(1) }}
           at={at}
           onAt={setAt}
         />
-      ) : null}
+      ) : (
+        <p className="side-by-side-note" role="status">
+          Every size is being figured …
+        </p>
+      )}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard */}
       <section className="side-by-side-frame" tabIndex={0} aria-label="Every size">
         <SideBySideTable
