@@ -114,7 +114,7 @@ describe.each(houseTypes())('the house type %s', (_, workbook) => {
     }
   });
 
-  test('no way of putting the options together gives a fault, and none stops but a wrap under the code', async () => {
+  test('no way of putting the options together gives a fault, and none stops but a wrap or flex under the code', async () => {
     const { at, set, faults, values } = await house(workbook);
     const options = workbook.house?.options ?? [];
     const ways = options.reduce<readonly Givens[]>(
@@ -126,9 +126,11 @@ describe.each(houseTypes())('the house type %s', (_, workbook) => {
       const told = JSON.stringify(sets);
       expect(faults(), told).toEqual([]);
       const stops = [...values].filter(([, value]) => typeof value === 'string' && value.startsWith('stop'));
-      const others = stops.filter(([, value]) => !/wrap (has|is rated)/.test(String(value)));
+      const others = stops.filter(([, value]) => !/wrap (has|is rated)|flex (has|is)/.test(String(value)));
       expect(others, told).toEqual([]);
-      expect(at('Order!B2'), told).toBe('holds');
+      expect(at('Order!B2'), told).toMatch(
+        stops.length === 0 ? /^holds$/ : /^stop: (the flex|a wrap) has less R than the code asks for/,
+      );
     }
   });
 
@@ -183,6 +185,50 @@ describe.each(houseTypes())('the house type %s', (_, workbook) => {
     );
     await set({ 'House!B23': 'geometry' });
     expect(at('Wrap!F2')).toBe('holds');
+  });
+
+  test('flex with less R than its system needs stops its rooms, the house and the order, and no other room', async () => {
+    const { at, set, faults } = await house(workbook);
+    const inAttic = workbook.sheets.some(
+      (sheet) => sheet.name === 'Air' && sheet.rows[0]?.[2]?.content === 'upstairs',
+    )
+      ? 'upstairs'
+      : null;
+    const roomLines = Array.from({ length: 16 }, (_, index) => index + 2);
+    const isThere = (row: number) => /^by/.test(String(at(`Rooms!M${row}`)));
+    const stops = () =>
+      roomLines.filter((row) => String(at(`Rooms!H${row}`)).startsWith('stop: the flex is R'));
+    await set({ 'House!B22': 'IECC 2015 homes', 'House!B12': 8 });
+    expect(stops()).toEqual([]);
+    expect(at('Order!B2')).toBe('holds');
+    await set({ 'House!B12': 6 });
+    expect(faults()).toEqual([]);
+    expect(stops()).toEqual(
+      roomLines.filter((row) => isThere(row) && (inAttic === null || at(`Rooms!N${row}`) === inAttic)),
+    );
+    expect(stops().length).toBeGreaterThan(5);
+    expect(at(`Rooms!H${stops()[0]}`)).toBe(
+      'stop: the flex is R 6, and the code asks for R 8 where it hangs; choose another on House',
+    );
+    expect(at('Order!B2')).toBe('stop: the flex has less R than the code asks for; see Rooms');
+    const verdicts = [...Array(50).keys()].map((row) => at(`House!B${row + 1}`));
+    expect(verdicts).toContain('stop: the flex has less R than the code asks for; see Rooms');
+    // No code, no stop.
+    await set({ 'House!B22': 'not checked' });
+    expect(stops()).toEqual([]);
+    expect(at('Order!B2')).toBe('holds');
+  });
+
+  test('R-6 flex may hang in a crawl space, and not by a hair under what is needed', async () => {
+    const { at, set } = await house(workbook);
+    const places = {
+      'Air!B2': 'crawl space',
+      ...(workbook.names.up_needed_r ? { 'Air!C2': 'crawl space' } : {}),
+    };
+    await set({ ...places, 'House!B11': 'R-6 wrap', 'House!B12': 6 });
+    expect(at('Order!B2')).toBe('holds');
+    await set({ 'House!B12': 5.99 });
+    expect(at('Order!B2')).toBe('stop: the flex has less R than the code asks for; see Rooms');
   });
 
   test('one more room never lowers what is ordered', async () => {

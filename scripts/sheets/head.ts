@@ -11,10 +11,12 @@ export const cautions = {
   fan: 'Switch the unit off and lock it out first.',
 } as const;
 
+type Beside = readonly [string, string, string, string, string];
+
 /** The head of a Job sheet: whose job it is, with five cautions beside it. */
 export function jobHead(
   title: string,
-  beside: readonly [string, string, string, string, string],
+  beside: Beside,
   who: { readonly label: string; readonly asks: string } = {
     label: 'Who cuts',
     asks: 'Who cuts the metal and the wrap?',
@@ -37,4 +39,14 @@ export function jobHead(
     ),
     line(words(who.label), given({ asks: who.asks }), fifth ?? null),
   ];
+}
+
+/** The same head for a house type: a lot has its name in the lot table, and who cuts it is often not known yet. */
+export function lotHead(title: string, beside: Beside): readonly Line[] {
+  return jobHead(title, beside).map((one) => ({
+    ...one,
+    cells: one.cells.map((cell) =>
+      cell?.question ? { ...cell, question: { ...cell.question, mayBeBlank: true } } : cell,
+    ),
+  }));
 }

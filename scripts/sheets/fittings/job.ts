@@ -14,6 +14,7 @@ import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.
 import { cautions, jobHead } from '../head.ts';
 import { firstOf } from '../sentences.ts';
 import { saysStop } from '../stops.ts';
+import { wholeUp } from '../whole.ts';
 import type { Kind } from './kind.ts';
 import { kinds } from './kinds.ts';
 import { besideKind, kindTotalRow, layoutOf } from './sheet.ts';
@@ -79,7 +80,7 @@ const orders: readonly Line[] = [
   line(words('The whole job'), check(isWhole), words('do not order while this says stop')),
   line(
     figured('"Sheet metal, "&job_gauge&" ga"'),
-    figured(`ROUNDUP((${areas})*144*(1+fitting_waste)/(sheet_width*sheet_length),0)`, count),
+    figured(wholeUp(`(${areas})*144*(1+fitting_waste)/(sheet_width*sheet_length)`), count),
     figured(
       '"sheets "&sheet_width&" × "&sheet_length&" in, by area and "&ROUND(100*fitting_waste,0)&" % of drop: lay the blanks out before you order"',
       onBelow,

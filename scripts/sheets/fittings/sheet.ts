@@ -2,6 +2,7 @@ import { columnName } from '../../../src/base/address.ts';
 import { check, count, cutInches, figured, given, heading, squareFeet, words } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
 import { allBlank, firstOf, ifFilled, missing, rowsFrom } from '../sentences.ts';
+import { wholeDown, wholeUp } from '../whole.ts';
 import type { Kind, Part } from './kind.ts';
 
 /** Room for so many different fittings of a kind; each line may stand for several alike. */
@@ -127,7 +128,7 @@ function fittingLine(kind: Kind, layout: Layout, row: number): Line {
   const isOn = (column: string) => `COUNT(${column}${row})=1`;
   const heldBy = ({ wide, long }: { readonly wide: string; readonly long: string }) => {
     const side = (one: string, other: string) =>
-      `INT(sheet_width/${one}${row})*INT(sheet_length/${other}${row})`;
+      `${wholeDown(`sheet_width/${one}${row}`)}*${wholeDown(`sheet_length/${other}${row}`)}`;
     return `MAX(${side(wide, long)},${side(long, wide)})`;
   };
   const isWhole = `AND(${absent}="",COUNTIF(A2:A${lastRow},A${row})<2)`;
@@ -189,7 +190,7 @@ function fittingLine(kind: Kind, layout: Layout, row: number): Line {
       ),
     ),
     figured(
-      `IF(IFERROR(${isOn(first.count)},FALSE),${layout.parts.map((part) => `IF(${isOn(part.wide)},ROUNDUP(${part.count}${row}/${heldBy(part)},0),0)`).join('+')},"")`,
+      `IF(IFERROR(${isOn(first.count)},FALSE),${layout.parts.map((part) => `IF(${isOn(part.wide)},${wholeUp(`${part.count}${row}/${heldBy(part)}`)},0)`).join('+')},"")`,
       count,
     ),
     figured(

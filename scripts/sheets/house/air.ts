@@ -279,6 +279,7 @@ function airLines(plan: Plan): readonly AirLine[] {
     },
     {
       label: 'Rooms',
+      name: 'rooms_served',
       cell: (system) =>
         figured(['by load', 'by own cfm'].map((how) => counted(system, how)).join('+'), count),
       says: 'rooms that hang on this system',

@@ -11,6 +11,7 @@ import {
   words,
 } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line } from '../form.ts';
+import { wholeDown, wholeUp } from '../whole.ts';
 import { blanks, gauges, trunk, unlessBlank } from './plan.ts';
 
 export const blanksForm: Form = form({
@@ -57,7 +58,7 @@ function blankLine(row: number): Line {
   const byShape = (round: string, rectangular: string) =>
     unless(`IF(${at('shape')}="round",${round},${rectangular})`);
   const sideBySide = (across: string, along: string) =>
-    `INT(sheet_width/${across})*INT(sheet_length/${along})`;
+    `${wholeDown(`sheet_width/${across}`)}*${wholeDown(`sheet_length/${along}`)}`;
   const onOneSheet = `MAX(${sideBySide(at('across'), at('cut'))},${sideBySide(at('cut'), at('across'))})`;
   const length = `${at('length')}/${at('sections')}`;
   return blanks.line({
@@ -66,7 +67,7 @@ function blankLine(row: number): Line {
     width: figured(unless(trunk.from('made_width', row)), inches),
     depth: figured(unless(trunk.from('made_depth', row)), inches),
     length: figured(unless(`${trunk.from('length', row)}*plan_scale`), feetAndInches),
-    sections: figured(unless(`ROUNDUP(${at('length')}/section_length,0)`), count),
+    sections: figured(unless(wholeUp(`${at('length')}/section_length`)), count),
     blanks: figured(byShape(at('sections'), `${at('sections')}*IF(made="one piece",1,2)`), count),
     across: figured(
       byShape(
@@ -84,7 +85,7 @@ function blankLine(row: number): Line {
     ),
     fit: check(unless(`IF(${onOneSheet}>0,"holds","stop: larger than the stock sheet; make more pieces")`)),
     gauge: figured(unless(`IF(${trunk.from('gauge', row)}="",job_gauge,${trunk.from('gauge', row)})`), gauge),
-    sheets: figured(unless(`IF(${at('fit')}="holds",ROUNDUP(${at('blanks')}/${onOneSheet},0),"")`), count),
+    sheets: figured(unless(`IF(${at('fit')}="holds",${wholeUp(`${at('blanks')}/${onOneSheet}`)},"")`), count),
     weight: figured(
       unless(`${at('blanks')}*WEIGHT.BLANK(${at('across')},${at('cut')},${at('gauge')})`),
       pounds,

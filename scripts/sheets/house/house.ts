@@ -23,15 +23,16 @@ import {
   words,
 } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
-import { cautions, jobHead } from '../head.ts';
+import { cautions, lotHead } from '../head.ts';
 import { firstOf } from '../sentences.ts';
 import { looksIn, saysStop } from '../stops.ts';
-import { blanks, branches, type Plan, rooms, trunk, wraps } from './plan.ts';
+import { blanks, branches, flexIsUnderCode, type Plan, rooms, trunk, wraps } from './plan.ts';
 
 export function houseForm(plan: Plan): Form {
   const mayBeMade = firstOf(
     [`COUNTA(${rooms.all('room')})=0`, '"look: no room is filled in yet; begin on Rooms"'],
     [`COUNTA(${trunk.all('mark')})=0`, '"look: no section is filled in yet; go on with Trunk"'],
+    [flexIsUnderCode(plan), '"stop: the flex has less R than the code asks for; see Rooms"'],
     [`${saysStop(rooms.all('check'))}`, '"stop: a room cannot be served as it stands; see Rooms"'],
     [`${saysStop(trunk.all('check'))}`, '"stop: a section cannot be made as it stands; see Trunk"'],
     [
@@ -47,7 +48,7 @@ export function houseForm(plan: Plan): Form {
     says: 'Say which house it is and how it is built; read here what it comes to. Rooms and trunk follow on their own sheets.',
     widths: [25, 16, 36],
     lines: [
-      ...jobHead('Before you begin', [
+      ...lotHead('Before you begin', [
         cautions.edges,
         cautions.fiber,
         'In attics mind heat, nails, wires, your step.',

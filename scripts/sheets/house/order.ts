@@ -2,7 +2,20 @@ import { check, count, dollars, figured, figureHeading, heading, onBelow, words 
 import { type Form, form, type Line, line } from '../form.ts';
 import { firstOf } from '../sentences.ts';
 import { saysStop } from '../stops.ts';
-import { blanks, branches, flexCount, gauges, rooms, seals, trunk, unlessBlank } from './plan.ts';
+import { wholeUp } from '../whole.ts';
+import {
+  blanks,
+  branches,
+  flexCount,
+  flexIsUnderCode,
+  gauges,
+  type Plan,
+  rooms,
+  seals,
+  trunk,
+  unlessBlank,
+  wraps,
+} from './plan.ts';
 
 /** What every house takes: its name, how many and of what, each as a formula. */
 const things = [
@@ -32,9 +45,10 @@ const flexSizes = `G${firstFlex}:G${firstFlex + flexCount - 1}`;
 export const itemCosts = `Order!E${firstItem}:E${lastItem}`;
 
 /** A number that is short of a room would be ordered unseen, so the order stops with it. */
-function isWhole(): string {
+function isWhole(plan: Plan): string {
   return firstOf(
     [`COUNT(${rooms.all('airflow')})=0`, '"look: no room gets its air yet; begin on Rooms and Trunk"'],
+    [flexIsUnderCode(plan), '"stop: the flex has less R than the code asks for; see Rooms"'],
     [`${saysStop(rooms.all('check'))}`, '"stop: the order is without a room; see the checks on Rooms"'],
     [`${saysStop(trunk.all('check'))}`, '"stop: the order is without a section; see the checks on Trunk"'],
     [
@@ -42,6 +56,7 @@ function isWhole(): string {
       '"stop: a blank is larger than the stock sheet; see Blanks"',
     ],
     ['NOT(wrap_is_ready)', '"stop: the order is without the wrap; see Wrap"'],
+    [saysStop(wraps.all('check')), '"stop: a wrap has less R than the code asks for; see Wrap"'],
     [
       `SUM(${gauges.all('sheets')})<SUM(${blanks.all('sheets')})`,
       '"stop: there is no room for so many gauges"',
@@ -57,28 +72,30 @@ function isWhole(): string {
   );
 }
 
-export const orderForm: Form = form({
-  id: 'order',
-  name: 'Order',
-  says: 'What the house takes, in the units that the counter sells; nothing is to be filled in here.',
-  widths: [18, 13, 22, 9, 10, 2, 8],
-  lines: [
-    line(...['To order', 'How many', 'Of what'].map(heading), figureHeading('Each'), figureHeading('Cost')),
-    line(words('The whole house'), check(isWhole()), words('do not order while this says stop')),
-    ...things.map(([name, quantity, of], index) => item(firstItem + index, name, quantity, of)),
-    ...Array.from({ length: flexCount }, (_, index) => flexItem(firstFlex + index, index)),
-    ...Array.from({ length: flexCount }, (_, index) => collarItem(firstCollar + index, firstFlex + index)),
-    ...gauges.rows.map((row, index) =>
-      item(
-        firstMetal + index,
-        `IF(${gauges.from('gauge', row)}="","",${gauges.from('item', row)})`,
-        `IF(${gauges.from('gauge', row)}="","",${gauges.from('sheets', row)})`,
-        '"sheets "&sheet_width&" × "&sheet_length&" in"',
+export function orderForm(plan: Plan): Form {
+  return form({
+    id: 'order',
+    name: 'Order',
+    says: 'What the house takes, in the units that the counter sells; nothing is to be filled in here.',
+    widths: [18, 13, 22, 9, 10, 2, 8],
+    lines: [
+      line(...['To order', 'How many', 'Of what'].map(heading), figureHeading('Each'), figureHeading('Cost')),
+      line(words('The whole house'), check(isWhole(plan)), words('do not order while this says stop')),
+      ...things.map(([name, quantity, of], index) => item(firstItem + index, name, quantity, of)),
+      ...Array.from({ length: flexCount }, (_, index) => flexItem(firstFlex + index, index)),
+      ...Array.from({ length: flexCount }, (_, index) => collarItem(firstCollar + index, firstFlex + index)),
+      ...gauges.rows.map((row, index) =>
+        item(
+          firstMetal + index,
+          `IF(${gauges.from('gauge', row)}="","",${gauges.from('item', row)})`,
+          `IF(${gauges.from('gauge', row)}="","",${gauges.from('sheets', row)})`,
+          '"sheets "&sheet_width&" × "&sheet_length&" in"',
+        ),
       ),
-    ),
-  ],
-  blocks: { order: `A1:C${lastItem}` },
-});
+    ],
+    blocks: { order: `A1:C${lastItem}` },
+  });
+}
 
 /** Blank where the house has none, so that only what is needed has a cost. A thing without a price says so. */
 function item(row: number, name: string, quantity: string, of: string): Line {
@@ -108,7 +125,7 @@ function flexItem(row: number, index: number): Line {
   const { cells } = item(
     row,
     unlessBlank(size, `"Flex "&${size}&" in, R-"&flex_r`),
-    unlessBlank(size, `ROUNDUP(${whole}*(1+flex_waste)/flex_bag,0)`),
+    unlessBlank(size, wholeUp(`${whole}*(1+flex_waste)/flex_bag`)),
     '"bags of "&flex_bag&" ft, joined"',
   );
   return line(...cells, null, figured(flexSize(row, index), { ...count, unit: 'in' }));

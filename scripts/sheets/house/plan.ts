@@ -137,6 +137,12 @@ export function ofSystem(plan: Plan, system: string, name: string): string {
   return `IF(${system}="${first.name}",${first.prefix}${name},${second.prefix}${name})`;
 }
 
+/** Whether flex hangs on a system whose ducts need more R than the flex has. */
+export function flexIsUnderCode({ systems }: Plan): string {
+  const each = systems.map(({ prefix }) => `AND(${prefix}rooms_served>0,flex_r<${prefix}needed_r)`);
+  return `OR(${each.join(',')})`;
+}
+
 /** A formula that stays blank while a cell is. */
 export function unlessBlank(cell: string, formula: string): string {
   return `IF(${cell}="","",${formula})`;

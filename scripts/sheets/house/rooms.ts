@@ -60,6 +60,7 @@ function roomLine(plan: Plan, row: number): Line {
   const left = ofSystem(plan, at('system'), 'airflow_left');
   const load = ofSystem(plan, at('system'), 'load_by_share');
   const rate = ofSystem(plan, at('system'), 'friction_rate');
+  const needed = ofSystem(plan, at('system'), 'needed_r');
   const inTrunk = `MATCH(${at('section')},${trunk.all('mark')},0)`;
   const several = plan.systems.length > 1;
   return rooms.line({
@@ -137,6 +138,10 @@ function roomLine(plan: Plan, row: number): Line {
           ? ([[`${at('system')}=""`, '"stop: no system feeds this section; see Trunk"']] as const)
           : []),
         [`${left}<0`, '"stop: the rooms with air of their own take more than the system has; see Air"'],
+        [
+          `flex_r<${needed}`,
+          `"stop: the flex is R "&ROUND(flex_r,2)&", and the code asks for R "&ROUND(${needed},2)&" where it hangs; choose another on House"`,
+        ],
         [`${at('airflow')}=""`, '"stop: no air is left for this room; see Air"'],
         [`${at('flex')}=""`, '"stop: there is no friction rate to size it by; see Air"'],
         [

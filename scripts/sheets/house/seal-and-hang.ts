@@ -1,5 +1,6 @@
 import { count, figured, gallons, heading, wholeFeet, words } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
+import { wholeUp } from '../whole.ts';
 import { blanks, branches, rooms, seals, trunk, unlessBlank, wraps } from './plan.ts';
 
 const totalRow = seals.last + 1;
@@ -80,7 +81,7 @@ export const sealAndHang: Form = form({
     buyLine(
       'strap_rolls',
       'Hanger strap',
-      `ROUNDUP(C${totalRow + 10}*(1+fastener_waste)/12/strap_roll,0)`,
+      wholeUp(`C${totalRow + 10}*(1+fastener_waste)/12/strap_roll`),
       figured(`${totalOf('strap')}+${branches.from('hangers', branches.last + 1)}*flex_strap`, wholeFeet),
     ),
     namedLine('metal_to_seal', words('Metal to seal'), figured(toSeal, wholeFeet)),
@@ -146,5 +147,5 @@ function buyLine(name: string, label: string, order: string, needed: ReturnType<
 }
 
 function boxLine(name: string, label: string, box: string, needed: string): Line {
-  return buyLine(name, label, `ROUNDUP(${needed}*(1+fastener_waste)/${box},0)`, figured(needed, count));
+  return buyLine(name, label, wholeUp(`${needed}*(1+fastener_waste)/${box}`), figured(needed, count));
 }

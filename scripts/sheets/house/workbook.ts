@@ -34,7 +34,7 @@ export function houseWorkbook(about: {
     blanksForm,
     wrapForm(plan),
     sealAndHang,
-    orderForm,
+    orderForm(plan),
     priceForm(plan),
     houseAllowances,
   ];
@@ -51,7 +51,13 @@ export function houseWorkbook(about: {
       id,
       title,
       kind: 'template',
-      template: { name: title, revision: 1 },
+      template: { name: title, revision: 2 },
+      revisions: [
+        {
+          revision: 2,
+          says: 'Flex with less R than the code asks for where it hangs stops its rooms, the house and the order; so does such a wrap. Whole bags, boxes and sheets are counted without the noise of long decimals. The name of the job and who cuts may stay blank.',
+        },
+      ],
       sheets,
       names,
       examples,

@@ -16,6 +16,7 @@ import {
 import { emptyLine, type Form, form, line, namedLine } from '../form.ts';
 import { cautions, jobHead } from '../head.ts';
 import { firstOf } from '../sentences.ts';
+import { wholeUp } from '../whole.ts';
 import { besideBought, wetChecks } from './compare.ts';
 import { airIsKnown, ductIsKnown } from './known.ts';
 
@@ -227,7 +228,7 @@ const lines = [
   line(
     words('Staples'),
     figured(
-      `IF(ISNUMBER(${ofChosen('D')}),ROUNDUP(SEAL.STAPLES(duct_length,staple_spacing)/staple_box,0),0)`,
+      `IF(ISNUMBER(${ofChosen('D')}),${wholeUp('SEAL.STAPLES(duct_length,staple_spacing)/staple_box')},0)`,
       count,
     ),
     figured('"boxes of "&staple_box'),
@@ -235,7 +236,7 @@ const lines = [
   line(
     words('Pins with clips'),
     figured(
-      `IF(AND(ISNUMBER(${ofChosen('D')}),duct_shape="rectangular"),ROUNDUP(WRAP.PINS(duct_width,duct_length,pin_spacing,pins_from)/pin_box,0),0)`,
+      `IF(AND(ISNUMBER(${ofChosen('D')}),duct_shape="rectangular"),${wholeUp('WRAP.PINS(duct_width,duct_length,pin_spacing,pins_from)/pin_box')},0)`,
       count,
     ),
     figured('"boxes of "&pin_box'),

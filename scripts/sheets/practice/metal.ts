@@ -1,4 +1,5 @@
 import { count, exactInches, inches } from '../cells.ts';
+import { wholeUp } from '../whole.ts';
 import type { Topic } from './problem.ts';
 
 const across = '6+set';
@@ -117,7 +118,7 @@ export const blanks: Topic = {
       answer: count,
       least: 1,
       most: 100,
-      key: 'ROUNDUP({a}/section_length,0)',
+      key: wholeUp('{a}/section_length'),
       within: 0,
       slips: [['INT({a}/section_length)', 'the rest is a section too: round up']],
       hint: 'divide, and round up to a whole section',

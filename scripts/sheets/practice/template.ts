@@ -43,7 +43,10 @@ export const practice: Workbook = {
   id: 'practice',
   title: 'Practice for apprentices',
   kind: 'template',
-  template: { name: 'Practice for apprentices', revision: 1 },
+  template: { name: 'Practice for apprentices', revision: 2 },
+  revisions: [
+    { revision: 2, says: 'Keys that count whole things are worked without the noise of long decimals.' },
+  ],
   sheets: forms.map((one) => locked(one.sheet)),
   names: Object.assign({}, ...forms.map((one) => one.names)),
   examples,

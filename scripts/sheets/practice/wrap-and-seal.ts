@@ -1,4 +1,5 @@
 import { count, exactInches, resistance, wholeFeet } from '../cells.ts';
+import { wholeUp } from '../whole.ts';
 import type { Topic } from './problem.ts';
 
 const across = '6+set';
@@ -61,7 +62,7 @@ export const wrapping: Topic = {
       answer: count,
       least: 0,
       most: 100,
-      key: 'ROUNDUP({a}/48,0)',
+      key: wholeUp('{a}/48'),
       within: 0,
       slips: [['INT({a}/48)', 'the rest wants wrap too: round up']],
       hint: 'divide by the width, and round up to a whole piece',
@@ -73,10 +74,10 @@ export const wrapping: Topic = {
       answer: count,
       least: 0,
       most: 100,
-      key: 'ROUNDUP({b}/INT(900/{a}),0)',
+      key: wholeUp('{b}/INT(900/{a})'),
       within: 0,
       slips: [
-        ['ROUNDUP({b}*{a}/900,0)', 'the end of a roll that is shorter than a piece is no piece'],
+        [wholeUp('{b}*{a}/900'), 'the end of a roll that is shorter than a piece is no piece'],
         ['INT({b}/INT(900/{a}))', 'the last pieces want a roll too: round up'],
       ],
       hint: 'first whole pieces from a roll of 900 in, then whole rolls',
@@ -128,7 +129,7 @@ export const sealing: Topic = {
       most: 100,
       key: 'SEAL.ROLLS({a}*12,tape_roll,0.1)',
       within: 0,
-      slips: [['ROUNDUP({a}/tape_roll,0)', 'a tenth more is needed for laps and ends']],
+      slips: [[wholeUp('{a}/tape_roll'), 'a tenth more is needed for laps and ends']],
       hint: 'a tenth more, then whole rolls',
       how: '{a}&" × 1.1 ÷ "&tape_roll&", rounded up"',
     },
@@ -138,7 +139,7 @@ export const sealing: Topic = {
       answer: count,
       least: 0,
       most: 100,
-      key: 'MAX(3,ROUNDUP(PI()*{a}/12,0))',
+      key: `MAX(3,${wholeUp('PI()*{a}/12')})`,
       within: 0,
       slips: [['INT(PI()*{a}/12)', 'a wider gap than 12 in is left: round up, and never fewer than 3']],
       hint: 'the girth over 12, rounded up, and at least 3',

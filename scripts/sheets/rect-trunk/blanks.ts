@@ -4,6 +4,7 @@ import { emptyLine, type Form, form, type Line, line } from '../form.ts';
 import { ifFilled } from '../sentences.ts';
 import { sheetsToBuy } from '../trunk/gauges.ts';
 import { type BlankColumns, besidePieces, pieceRows } from '../trunk/piece-rows.ts';
+import { wholeDown, wholeUp } from '../whole.ts';
 import { unfinished } from './pieces.ts';
 import { fewest } from './ways.ts';
 
@@ -72,7 +73,8 @@ function blankLine(row: number): Line {
   const unless = (formula: string) => ifFilled(`A${row}`, formula);
   const blank = (made: string, part: number) => `BLANK.RECT(${width},${depth},${made},${part},pocket,flange)`;
   const onOneSheet = (across: string) => {
-    const sideBySide = (one: string, other: string) => `INT(sheet_width/${one})*INT(sheet_length/${other})`;
+    const sideBySide = (one: string, other: string) =>
+      `${wholeDown(`sheet_width/${one}`)}*${wholeDown(`sheet_length/${other}`)}`;
     return `MAX(${sideBySide(across, `G${row}`)},${sideBySide(`G${row}`, across)})`;
   };
   const fitsWhen = (made: string) => `${onOneSheet(blank(made, 1))}>0`;
@@ -99,11 +101,11 @@ function blankLine(row: number): Line {
         `IF(AND(${fits(`C${row}`)},OR(E${row}="",IFERROR(${fits(`E${row}`)},FALSE))),"holds","stop: a blank is larger than the stock sheet; make it of more pieces, or of shorter sections")`,
       ),
     ),
-    figured(unless(`ROUNDUP(${length}/section_length,0)`), count),
+    figured(unless(wholeUp(`${length}/section_length`)), count),
     figured(unless(`IF(Pieces!F${row}="",job_gauge,Pieces!F${row})`), gauge),
     figured(
       unless(
-        `IF(H${row}="holds",ROUNDUP(D${row}/${onOneSheet(`C${row}`)},0)+IF(E${row}="",0,ROUNDUP(F${row}/${onOneSheet(`E${row}`)},0)),"")`,
+        `IF(H${row}="holds",${wholeUp(`D${row}/${onOneSheet(`C${row}`)}`)}+IF(E${row}="",0,${wholeUp(`F${row}/${onOneSheet(`E${row}`)}`)}),"")`,
       ),
       count,
     ),

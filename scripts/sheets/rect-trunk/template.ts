@@ -48,7 +48,10 @@ export const rectTrunk: Workbook = {
   id: 'rect-trunk',
   title: 'Rectangular trunk with taps',
   kind: 'template',
-  template: { name: 'Rectangular trunk with taps', revision: 1 },
+  template: { name: 'Rectangular trunk with taps', revision: 2 },
+  revisions: [
+    { revision: 2, says: 'Whole boxes, sheets and sections are counted without the noise of long decimals.' },
+  ],
   sheets: forms.map((one) => one.sheet),
   names: Object.assign({}, ...forms.map((one) => one.names)),
   examples,

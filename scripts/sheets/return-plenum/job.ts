@@ -18,6 +18,7 @@ import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.
 import { cautions, jobHead } from '../head.ts';
 import { firstOf, rowsFrom } from '../sentences.ts';
 import { saysStop } from '../stops.ts';
+import { wholeUp } from '../whole.ts';
 import { boxIsKnown } from './known.ts';
 import { blanksTotalRow, lastBlankRow } from './plenum.ts';
 import { returnLines } from './returns.ts';
@@ -161,7 +162,7 @@ function flexLine(row: number, index: number): Line {
   const unless = (formula: string) => `IF(D${row}="","",${formula})`;
   return line(
     figured(unless(`"Flex, "&D${row}&" in"`)),
-    figured(unless(`ROUNDUP(SUMIF(${all},D${row},${returnLines.all('length')})/12/flex_box,0)`), count),
+    figured(unless(wholeUp(`SUMIF(${all},D${row},${returnLines.all('length')})/12/flex_box`)), count),
     figured(unless('"boxes of "&flex_box&" ft, insulated"')),
     figured(size, inches),
   );

@@ -12,6 +12,7 @@ import {
 } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 import { firstOf } from '../sentences.ts';
+import { wholeDown, wholeUp } from '../whole.ts';
 import { boxIsKnown, dropIsKnown } from './known.ts';
 import { returnLines } from './returns.ts';
 
@@ -92,7 +93,7 @@ export const plenum: Form = form({
     namedLine(
       'drop_sections',
       words('Sections of the drop'),
-      figured(`IF(${dropIsKnown},ROUNDUP(drop_length/section_length,0),"")`, count),
+      figured(`IF(${dropIsKnown},${wholeUp('drop_length/section_length')},"")`, count),
     ),
     emptyLine,
     line(...['Blanks', 'Wide', 'Long', 'How many', 'Fit', 'Sheets', 'Area', 'Weight'].map(heading)),
@@ -139,7 +140,8 @@ function box(part: number, what: string, made = 'box_made'): string {
 }
 
 function onOneSheet(wide: string, long: string): string {
-  const side = (one: string, other: string) => `INT(sheet_width/(${one}))*INT(sheet_length/(${other}))`;
+  const side = (one: string, other: string) =>
+    `${wholeDown(`sheet_width/(${one})`)}*${wholeDown(`sheet_length/(${other})`)}`;
   return `MAX(${side(wide, long)},${side(long, wide)})`;
 }
 
@@ -151,7 +153,7 @@ function madeOf(): string {
 
 function dropMade(): string {
   const fits = (made: string) =>
-    `${onOneSheet(`BLANK.RECT(drop_width,drop_depth,"${made}",1,pocket,flange)`, 'drop_length/ROUNDUP(drop_length/section_length,0)+2*joint_allowance')}>0`;
+    `${onOneSheet(`BLANK.RECT(drop_width,drop_depth,"${made}",1,pocket,flange)`, `drop_length/${wholeUp('drop_length/section_length')}+2*joint_allowance`)}>0`;
   return `IF(${fits('one piece')},"one piece",IF(${fits('two L halves')},"two L halves","four pieces"))`;
 }
 
@@ -207,7 +209,7 @@ function blankLine(row: number, label: string, { known, wide, long, many }: Blan
         `IF(${held}>0,"holds","stop: larger than the stock sheet; make the box smaller, or take a larger sheet")`,
       ),
     ),
-    figured(unless(`IF(E${row}="holds",ROUNDUP(D${row}/${held},0),"")`), count),
+    figured(unless(`IF(E${row}="holds",${wholeUp(`D${row}/${held}`)},"")`), count),
     figured(unless(`D${row}*B${row}*C${row}/144`), squareFeet),
     figured(unless(`D${row}*WEIGHT.BLANK(B${row},C${row},box_gauge)`), pounds),
   );

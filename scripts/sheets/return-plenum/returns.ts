@@ -16,6 +16,7 @@ import {
 import { type Form, form, type Line, line } from '../form.ts';
 import { allBlank, firstOf, ifFilled, missing } from '../sentences.ts';
 import { table } from '../table.ts';
+import { wholeDown, wholeUp } from '../whole.ts';
 import { boxIsKnown } from './known.ts';
 
 export const returnLines = table({
@@ -128,7 +129,8 @@ function returnLine(row: number): Line {
     ifFilled(cell('check'), `IF(LEFT(${cell('check')},4)="stop","",${formula})`);
   const boot = (what: string, station = '') =>
     `BLANK.BOOT(${width},${height},${flex},boot_height,,,,1,"${what}",${station},"two halves",,,boot_seam)`;
-  const side = (one: string, other: string) => `INT(sheet_width/${one})*INT(sheet_length/${other})`;
+  const side = (one: string, other: string) =>
+    `${wholeDown(`sheet_width/${one}`)}*${wholeDown(`sheet_length/${other}`)}`;
   const onOneSheet = `MAX(${side(cell('boot wide'), cell('boot long'))},${side(cell('boot long'), cell('boot wide'))})`;
   return line(
     given({ asks: 'What mark goes on this return, such as R1?', mayBeBlank: true }),
@@ -215,7 +217,7 @@ function returnLine(row: number): Line {
     figured(counted(boot('width')), cutInches),
     figured(counted(boot('length')), cutInches),
     figured(counted('2'), count),
-    figured(counted(`ROUNDUP(2/${onOneSheet},0)`), count),
+    figured(counted(wholeUp(`2/${onOneSheet}`)), count),
     figured(counted(`SEAL.TAP("round",${flex},,,1)+2*${boot('side', '2')}`), wholeFeet),
     figured(
       counted(

@@ -1,5 +1,6 @@
 import { count, figured, gallons, heading, onBelow, wholeFeet, words } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line } from '../form.ts';
+import { wholeUp } from '../whole.ts';
 import { boxIsKnown, dropIsKnown } from './known.ts';
 import { returnsTotalRow } from './returns.ts';
 
@@ -75,13 +76,13 @@ export const sealSheet: Form = form({
     ),
     line(
       words('Screws'),
-      figured(`ROUNDUP(D${sealTotalRow + 5}*(1+fastener_waste)/screw_box,0)`, count),
+      figured(wholeUp(`D${sealTotalRow + 5}*(1+fastener_waste)/screw_box`), count),
       words('boxes'),
       figured(`C${sealTotalRow}`, count),
     ),
     line(
       words('Ties of flex'),
-      figured(`ROUNDUP(D${sealTotalRow + 6}*(1+fastener_waste)/tie_bag,0)`, count),
+      figured(wholeUp(`D${sealTotalRow + 6}*(1+fastener_waste)/tie_bag`), count),
       words('bags'),
       figured('returns_counted*2*flex_ties', count),
     ),

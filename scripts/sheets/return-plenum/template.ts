@@ -13,7 +13,13 @@ export const returnPlenum: Workbook = {
   id: 'return-plenum',
   title: 'Return and filter plenum',
   kind: 'template',
-  template: { name: 'Return and filter plenum', revision: 1 },
+  template: { name: 'Return and filter plenum', revision: 2 },
+  revisions: [
+    {
+      revision: 2,
+      says: 'Whole boxes, bags, sheets and sections are counted without the noise of long decimals.',
+    },
+  ],
   sheets: forms.map((one) => one.sheet),
   names: Object.assign({}, ...forms.map((one) => one.names)),
   examples,

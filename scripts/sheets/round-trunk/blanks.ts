@@ -4,6 +4,7 @@ import { emptyLine, type Form, form, type Line, line } from '../form.ts';
 import { ifFilled } from '../sentences.ts';
 import { sheetsToBuy } from '../trunk/gauges.ts';
 import { type BlankColumns, besidePieces, pieceRows } from '../trunk/piece-rows.ts';
+import { wholeDown, wholeUp } from '../whole.ts';
 import { unfinished } from './pieces.ts';
 
 export const blankColumns: BlankColumns = {
@@ -70,14 +71,14 @@ function blankLine(row: number): Line {
   const byShape = (ifRound: string, otherwise: string) =>
     unless(`IF(${shape}="round",${ifRound},${otherwise})`);
   const sideBySide = (across: string, along: string) =>
-    `INT(sheet_width/${across})*INT(sheet_length/${along})`;
+    `${wholeDown(`sheet_width/${across}`)}*${wholeDown(`sheet_length/${along}`)}`;
   const onOneSheet = `MAX(${sideBySide(`B${row}`, `E${row}`)},${sideBySide(`E${row}`, `B${row}`)})`;
   const isCounted = `IFERROR(AND(F${row}="holds",Wrap!E${row}>0,Wrap!E${row}<>""),FALSE)`;
   const called = `IF(Pieces!A${row}="","an unmarked line",Pieces!A${row})`;
   return line(
     figured(`IF(${unfinished(row)},"",Pieces!A${row})`),
     figured(byShape(round, rectangular), cutInches),
-    figured(unless(`ROUNDUP(${length}/section_length,0)`), count),
+    figured(unless(wholeUp(`${length}/section_length`)), count),
     figured(byShape(`C${row}`, `C${row}*IF(made="one piece",1,2)`), count),
     figured(byShape(roundLength, rectangularLength), cutInches),
     check(
@@ -86,7 +87,7 @@ function blankLine(row: number): Line {
       ),
     ),
     figured(unless(`IF(Pieces!F${row}="",job_gauge,Pieces!F${row})`), gauge),
-    figured(unless(`IF(F${row}="holds",ROUNDUP(D${row}/${onOneSheet},0),"")`), count),
+    figured(unless(`IF(F${row}="holds",${wholeUp(`D${row}/${onOneSheet}`)},"")`), count),
     figured(unless(`D${row}*B${row}*E${row}/144`), squareFeet),
     figured(unless(`D${row}*WEIGHT.BLANK(B${row},E${row},G${row})`), pounds),
     figured(ifFilled(`Pieces!H${row}`, `IF(${isCounted},"",${called})`)),

@@ -25,13 +25,17 @@ export const roundTrunk: Workbook = {
   id: 'round-trunk',
   title: 'Round trunk',
   kind: 'template',
-  template: { name: 'Round trunk', revision: 4 },
+  template: { name: 'Round trunk', revision: 5 },
   revisions: [
     {
       revision: 3,
       says: 'A cut that squeezes the wrap past half of its thickness stops in a sentence of its own.',
     },
     { revision: 4, says: 'What the order costs, by the prices on Allowances.' },
+    {
+      revision: 5,
+      says: 'Whole boxes, sheets and sections are counted without the noise of long decimals.',
+    },
   ],
   sheets: forms.map((one) => one.sheet),
   names: Object.assign({}, ...forms.map((one) => one.names)),

@@ -2,6 +2,7 @@ import type { Cell } from '../../../src/workbook/document.ts';
 import { count, figured, gallons, heading, wholeFeet, words } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 import { ifFilled } from '../sentences.ts';
+import { wholeUp } from '../whole.ts';
 import {
   type BlankColumns,
   besidePieces,
@@ -141,7 +142,7 @@ function rolls(roll: string, place = 0): string {
 }
 
 function boxes(box: string, place: number): string {
-  return `ROUNDUP(D${firstOrderRow + place}*(1+fastener_waste)/${box},0)`;
+  return wholeUp(`D${firstOrderRow + place}*(1+fastener_waste)/${box}`);
 }
 
 function orderLine(name: string, label: string, order: string, unit: string, needed: Cell): Line {
