@@ -146,7 +146,8 @@ function sideOf(
 
 /** Where rows have moved, formulas that read them are written otherwise and mean the same. */
 function isSame(one: Side | null, other: Side | null, isShifted: boolean): boolean {
-  if (one === null || other === null) return one === other;
+  // A formula that shows nothing is worth no more words than no formula.
+  if (one === null || other === null) return (one ?? other)?.shown.type === 'blank' || one === other;
   if (!isSameValue(one.value, other.value)) return false;
   return one.formula === other.formula || (isShifted && one.formula !== null && other.formula !== null);
 }

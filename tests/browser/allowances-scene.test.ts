@@ -1,29 +1,16 @@
 import { expect, test } from 'vitest';
+import { allowancesWalk } from './allowances-walk.ts';
 import { openDemo } from './demo.ts';
 import { expectAccessible } from './support/axe.ts';
 
 /** The walk of docs/guide/allowances.md from a new browser to a kept allowance, step by step. */
 test('a new wrap is copied, changed, seen beside the tables, tried on the open job, and kept', async () => {
   const { page, goTo, shows, faults } = await openDemo();
-  let steps = 0;
-  const step = async (deed: Promise<unknown>) => {
-    steps += 1;
-    await deed;
-  };
-  await step(page.getByRole('button', { name: 'Allowances, side by side' }).click());
-  const wrap = page.getByRole('region', { name: 'Wrap', exact: true });
-  await step(wrap.getByRole('button', { name: 'Copy this wrap and change it' }).click());
-  for (const [field, typed] of [
-    ['Thickness', '2 1/2'],
-    ['Installed', '1 7/8'],
-    ['Label R', '8.2'],
-    ['Installed R', '6.8'],
-    ['Roll length', '60'],
-  ] as const) {
-    await step(wrap.getByRole('textbox', { name: field, exact: true }).fill(typed));
-  }
-  await step(wrap.getByRole('textbox', { name: 'Lap of the wrap' }).fill('3'));
-  await step(wrap.getByRole('checkbox', { name: 'Try it on this job' }).check());
+  const walk = allowancesWalk(page);
+  await walk.open();
+  await walk.copy();
+  await walk.setNumbers();
+  await walk.tryOnJob();
 
   const table = page.getByRole('table', { name: /^What to cut of R-8 wrap, tried/ });
   const sixteen = table.getByRole('row', { name: /^16″ round/ });
@@ -32,7 +19,7 @@ test('a new wrap is copied, changed, seen beside the tables, tried on the open j
   expect(await table.getByRole('row', { name: /^(4|24)″ round/ }).count()).toBe(2);
   await expectAccessible(page);
 
-  const effect = page.getByRole('region', { name: 'What it does to this job' });
+  const { effect } = walk;
   await effect.getByText(/figures of this job change/).waitFor();
   const order = effect.getByRole('table', { name: 'To order' });
   await order.getByRole('row', { name: /R-8 wrap, tried/ }).waitFor();
@@ -43,7 +30,7 @@ test('a new wrap is copied, changed, seen beside the tables, tried on the open j
   // Nothing is in the workbook yet.
   expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true);
 
-  await step(page.getByRole('button', { name: 'Keep it' }).click());
+  await walk.keep();
   await page.getByText('Kept in this workbook. Undo takes it back.').waitFor();
   await goTo('Allowances');
   await expect.poll(() => shows('A7')).toBe('R-8 wrap, tried');
@@ -52,7 +39,7 @@ test('a new wrap is copied, changed, seen beside the tables, tried on the open j
   await expect.poll(() => shows('B2')).toBe('R-8 wrap, tried');
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect.poll(() => shows('B2')).toBe('R-8 wrap');
-  expect(steps).toBe(10);
+  expect(walk.steps()).toBe(10);
   expect(faults).toEqual([]);
 }, 120_000);
 
