@@ -19,8 +19,8 @@ await walk.setNumbers();
 await walk.tryOnJob();
 await walk.effect.getByRole('table', { name: 'To order' }).waitFor();
 await page.locator('.allowances').evaluate((list) => {
-  const effect = list.querySelector<HTMLElement>('#allowances-effect');
-  list.scrollTop = (effect?.offsetTop ?? 0) - list.offsetTop - 12;
+  const effect = list.querySelector('#allowances-effect')?.getBoundingClientRect();
+  list.scrollTop += (effect?.top ?? 0) - list.getBoundingClientRect().top - 12;
 });
 await page.waitForTimeout(500);
 await page.screenshot({ path: 'docs/guide/tried.png' });
