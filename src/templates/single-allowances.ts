@@ -1,7 +1,10 @@
-import { type CellAddress, isInRange } from '../base/address.ts';
+import { type CellAddress, type CellRange, isInRange } from '../base/address.ts';
 import { cellAt } from '../workbook/cells.ts';
 import { allowancesSheet } from '../workbook/comparison.ts';
 import { type Cell, isFormula, type Sheet, type Workbook } from '../workbook/document.ts';
+import { showValue } from '../workbook/show.ts';
+import { shownValue } from '../workbook/standing.ts';
+import type { Values } from '../workbook/values.ts';
 
 /** An allowance that stands alone, with its name in formulas: the lap, the fraction, a waste. */
 export interface SingleAllowance {
@@ -22,8 +25,19 @@ export interface AllowanceBlock {
   readonly at: CellAddress;
   /** The words of its headings. */
   readonly headings: readonly string[];
-  /** Rows in which something is filled in. */
-  readonly rows: number;
+  readonly rows: readonly BlockRow[];
+}
+
+/** A row of a block that takes anything. */
+export interface BlockRow {
+  readonly row: number;
+  /** What stands first in it, figured or typed. */
+  readonly label: string;
+  readonly fields: readonly {
+    readonly heading: string;
+    readonly address: CellAddress;
+    readonly cell: Cell;
+  }[];
 }
 
 export function allowances(workbook: Workbook): Sheet | null {
@@ -56,7 +70,7 @@ export function singleAllowances(workbook: Workbook): readonly SingleAllowance[]
 }
 
 /** Blocks of more than one column, without those that only name a part of another. */
-export function allowanceBlocks(workbook: Workbook): readonly AllowanceBlock[] {
+export function allowanceBlocks(workbook: Workbook, values: Values): readonly AllowanceBlock[] {
   const sheet = allowances(workbook);
   if (!sheet) return [];
   const blocks = Object.entries(workbook.names).filter(
@@ -70,31 +84,35 @@ export function allowanceBlocks(workbook: Workbook): readonly AllowanceBlock[] {
             other !== name && isInRange(range.from, outer.range) && isInRange(range.to, outer.range),
         ),
     )
-    .map(
-      ([
-        name,
-        {
-          range: { from, to },
-        },
-      ]) => ({
-        name,
-        sheet: sheet.id,
-        at: from,
-        headings: Array.from({ length: to.column - from.column + 1 }, (_, at) =>
-          wordAt(sheet, { row: from.row, column: from.column + at }),
-        ),
-        rows: Array.from({ length: to.row - from.row }, (_, at) => from.row + 1 + at).filter((row) =>
-          filledIn(sheet.rows[row] ?? [], from.column, to.column),
-        ).length,
-      }),
-    )
+    .map(([name, { range }]) => ({
+      name,
+      sheet: sheet.id,
+      at: range.from,
+      headings: columnsOf(range).map((column) => wordAt(sheet, { row: range.from.row, column })),
+      rows: rowsOf(sheet, values, range),
+    }))
     .sort((one, other) => one.at.row - other.at.row);
 }
 
-function filledIn(row: Sheet['rows'][number], from: number, to: number): boolean {
-  return row
-    .slice(from, to + 1)
-    .some((cell) => cell?.role === 'given' && cell.content !== null && cell.content !== '');
+function rowsOf(sheet: Sheet, values: Values, range: CellRange): readonly BlockRow[] {
+  const { from, to } = range;
+  return Array.from({ length: to.row - from.row }, (_, at) => from.row + 1 + at).flatMap((row) => {
+    const first = { row, column: from.column };
+    const label = showValue(shownValue(sheet, first, cellAt(sheet, first), values)).text;
+    const fields = columnsOf(range)
+      .slice(1)
+      .flatMap((column) => {
+        const address = { row, column };
+        const cell = cellAt(sheet, address);
+        const heading = wordAt(sheet, { row: from.row, column });
+        return cell?.role === 'given' && !isFormula(cell.content) ? [{ heading, address, cell }] : [];
+      });
+    return label === '' || fields.length === 0 ? [] : [{ row, label, fields }];
+  });
+}
+
+function columnsOf({ from, to }: CellRange): readonly number[] {
+  return Array.from({ length: to.column - from.column + 1 }, (_, at) => from.column + at);
 }
 
 function wordAt(sheet: Sheet, address: CellAddress): string {

@@ -84,7 +84,7 @@ export function AllowancesPage({ session, state, onGo }: ShopPageProps) {
           <TrialEffect before={{ workbook, values: state.values }} after={shown.kept} onGo={onGo} />
         </section>
       ) : null}
-      <AllowanceList session={session} workbook={workbook} trial={trial} onGo={onGo} />
+      <AllowanceList session={session} state={state} trial={trial} onGo={onGo} />
     </section>
   );
 }
