@@ -69,6 +69,17 @@ export function carryDifference(
   return faults.length > 0 ? failed(faults) : done(sofar.changes);
 }
 
+/** Whether a line that is only there could be brought in: its table must be here, and a single allowance must have its name. */
+export function hasPlace(into: Workbook, line: Pick<AllowanceRow, 'table'>): boolean {
+  const sheet = sheetNamed(into, allowancesSheet);
+  const name = line.table.toLowerCase();
+  return (
+    line.table !== singles &&
+    sheet !== undefined &&
+    allowanceTables(into, sheet).some((one) => one.name.toLowerCase() === name)
+  );
+}
+
 function carryRow(sofar: Carried, row: AllowanceRow, faults: CarryFault[]): Carried {
   const sheet = sheetNamed(sofar.workbook, allowancesSheet);
   const { label, table: name } = row;

@@ -25,9 +25,8 @@ export async function saveFile(
   files: KnownFiles,
   where: 'same' | 'another',
 ): Promise<Outcome<string | null, string>> {
-  const content = new Blob([writeWorkbookFile(kept)], { type: 'application/json' });
-  const { id, title, kind } = kept.workbook;
-  const name = fileName([title], kind === 'template' ? 'template.stretchout.json' : 'stretchout.json');
+  const { id } = kept.workbook;
+  const { name, content } = fileOf(kept);
   if (!canPickFiles()) {
     download(content, name);
     return done(name);
@@ -38,6 +37,31 @@ export async function saveFile(
   const written = await writeTo(handle, content);
   if (written.ok) await rememberFile(id, handle, files);
   return written;
+}
+
+/** Saves a workbook that is open nowhere, to a file that the person chooses. Nothing is remembered of it. */
+export async function saveApart(kept: KeptWorkbook): Promise<Outcome<string | null, string>> {
+  const { name, content } = fileOf(kept);
+  if (!canPickFiles()) {
+    download(content, name);
+    return done(name);
+  }
+  const handle = await pickToSave(name, workbookKind);
+  return handle ? writeTo(handle, content) : done(null);
+}
+
+const endings: { readonly [kind in KeptWorkbook['workbook']['kind']]: string } = {
+  job: 'stretchout.json',
+  template: 'template.stretchout.json',
+  allowances: 'allowances.stretchout.json',
+};
+
+function fileOf(kept: KeptWorkbook): { readonly name: string; readonly content: Blob } {
+  const { title, kind } = kept.workbook;
+  return {
+    name: fileName([title], endings[kind]),
+    content: new Blob([writeWorkbookFile(kept)], { type: 'application/json' }),
+  };
 }
 
 export async function rememberFile(workbook: string, handle: FileHandle, files: KnownFiles): Promise<void> {

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { allowancesOf } from '../../../src/templates/allowances/apart.ts';
-import { carryDifference } from '../../../src/templates/allowances/carry.ts';
+import { carryDifference, hasPlace } from '../../../src/templates/allowances/carry.ts';
 import { compareAllowances } from '../../../src/templates/allowances/compare.ts';
 import { allowanceRows } from '../../../src/templates/allowances/rows.ts';
 import { wordCarryFault } from '../../../src/templates/allowances/wording.ts';
@@ -150,5 +150,7 @@ test('locked cells, limits and lines without a place are refused all at once, in
   );
   const said = made.ok ? [] : made.fault.map(wordCarryFault);
   expect(made.ok ? [] : made.fault.map(({ code }) => code)).toEqual(['locked', 'no_such_single', 'refused']);
+  expect(hasPlace(mine.workbook, { table: 'single' })).toBe(false);
+  expect(['wraps', 'labor'].map((table) => hasPlace(mine.workbook, { table }))).toEqual([true, false]);
   expect(said[0]).toContain('Allowances!B12 is locked');
 });
