@@ -2,7 +2,7 @@ import { assertNever, done, failed, type Outcome } from '../base/outcome.ts';
 import type { Workbook } from '../workbook/document.ts';
 import { givenLabelled, optionNamed } from './columns.ts';
 import { enterGiven, type GivenFault } from './enter-given.ts';
-import { type Loss, lotOfType } from './lot-of-type.ts';
+import { type Loss, lotOfType, type OtherUsual, otherUsuals } from './lot-of-type.ts';
 import {
   freeName,
   isSameName,
@@ -64,7 +64,12 @@ export type LotCommandFault =
   | { readonly code: 'type_taken'; readonly name: string }
   | { readonly code: 'type_in_use'; readonly name: string; readonly lots: readonly string[] }
   | { readonly code: 'too_many_types'; readonly most: number }
-  | { readonly code: 'replacing_loses'; readonly name: string; readonly losses: readonly Loss[] };
+  | {
+      readonly code: 'replacing_loses';
+      readonly name: string;
+      readonly losses: readonly Loss[];
+      readonly usuals: readonly OtherUsual[];
+    };
 
 /** The table after a command, or why it is refused; then nothing has changed. */
 export function runLotCommand(table: LotTable, command: LotCommand): Outcome<LotTable, LotCommandFault> {
@@ -224,13 +229,17 @@ function replaceType(
   const namesake = typeNamed(table, name);
   if (namesake && namesake !== old) return failed({ code: 'type_taken', name });
   const losses: Loss[] = [];
+  const usuals: OtherUsual[] = [];
   const rows = table.rows.map((lot) => {
     if (!isSameName(lot.type, typeName(old))) return lot;
     const turned = lotOfType(lot, old, workbook);
     losses.push(...turned.losses);
+    usuals.push(...otherUsuals(lot, old, workbook));
     return turned.lot;
   });
-  if (losses.length > 0 && !drops) return failed({ code: 'replacing_loses', name, losses });
+  if (losses.length + usuals.length > 0 && !drops) {
+    return failed({ code: 'replacing_loses', name, losses, usuals });
+  }
   return done({ ...table, types: table.types.map((one) => (one === old ? workbook : one)), rows });
 }
 

@@ -2,7 +2,6 @@ import { done, failed, type Outcome } from '../base/outcome.ts';
 import { rearmed } from '../workbook/unarmed.ts';
 import { givenLabelled, lotColumns, optionNamed } from './columns.ts';
 import { enterGiven, type GivenFault } from './enter-given.ts';
-import { givensBeneath } from './lot-givens.ts';
 import {
   isSameName,
   type Lot,
@@ -72,7 +71,8 @@ function guessTarget(head: string, options: readonly string[], givens: readonly 
   return /^(remarks?|notes?)$/i.test(head) ? { to: 'remark' } : { to: 'nowhere' };
 }
 
-/** Reads every line as if it were typed into the table, and tells all faults at once. `rows` begins under the headings. */
+/** Reads every line as if it were typed into the table, and tells all faults at once. What a line says the lot says, even
+ *  where its type has the same: a newer revision of the type may not. `rows` begins under the headings. */
 export function readLots(
   table: LotTable,
   rows: readonly (readonly string[])[],
@@ -126,9 +126,8 @@ function readLine(
     if (!option) {
       faults.push({ column, fault: { code: 'no_such_option', name: target.name, type: typeName(type) } });
     } else if (choice === undefined) faults.push({ column, fault: { code: 'not_a_choice', typed, choices } });
-    else if (choice !== option.usual) options[option.name] = choice;
+    else options[option.name] = choice;
   }
-  const beneath = type ? givensBeneath(type, { options }) : {};
   const overrides: Record<string, number | string | boolean> = {};
   for (const [column, target] of targets.entries()) {
     const typed = textAt(column);
@@ -139,8 +138,7 @@ function readLine(
       continue;
     }
     const value = keep(column, enterGiven(given, typed));
-    // What the type has there anyway is nothing of the lot's own.
-    if (value !== null && value !== beneath[given.place]) overrides[given.place] = value;
+    if (value !== null) overrides[given.place] = value;
   }
   const lot: Lot | null =
     name !== null && type && faults.length === 0

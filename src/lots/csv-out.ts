@@ -11,7 +11,8 @@ import { choiceOf, lotGivens } from './lot-givens.ts';
 import { type Lot, type LotTable, typeNamed } from './lot-table.ts';
 import type { LotsOrder } from './order-of-all.ts';
 
-/** The lots with all that they choose and fill in, be it usual, and what was figured. The left part can be brought in again. */
+/** The lots with all that they choose and fill in, be it usual, and what was figured. The left part can be
+ *  brought in again: the lots come to the same then, and say all of it themselves. */
 export function lotsAsCsv(table: LotTable, outcomes: readonly (LotOutcome | null)[]): string {
   const { options, givens, results } = lotColumns(table.types);
   const heads = ['Lot', 'House type', ...options, ...givens, 'Remark', ...results.map(headOf)];

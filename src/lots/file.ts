@@ -71,7 +71,7 @@ export function readStoredLotTable(data: unknown): Outcome<LotTable, LotFileFaul
     types.push(type.value.workbook);
   }
   const { lots, seals = {} } = parsed.data;
-  const table = { ...lots, types } as LotTable; // optional fields are absent, never undefined
+  const table = byTheirNames({ ...lots, types } as LotTable); // optional fields are absent, never undefined
   const fault = togetherFault(table) ?? sealFault(table, seals);
   return fault ? failed(fault) : done(table);
 }
@@ -83,9 +83,20 @@ export function joinLotTable(lots: unknown, types: readonly Workbook[]): Outcome
     const [issue] = parsed.error.issues;
     return failed({ code: 'wrong_shape', place: issue?.path.join(' › ') ?? '', says: issue?.message ?? '' });
   }
-  const table = { ...parsed.data, types } as LotTable; // optional fields are absent, never undefined
+  const table = byTheirNames({ ...parsed.data, types } as LotTable); // optional fields are absent, never undefined
   const fault = togetherFault(table);
   return fault ? failed(fault) : done(table);
+}
+
+/** Each lot names its type the way the type itself does, whatever case the file has it in. */
+function byTheirNames(table: LotTable): LotTable {
+  return {
+    ...table,
+    rows: table.rows.map((lot) => {
+      const type = typeNamed(table, lot.type);
+      return type ? { ...lot, type: typeName(type) } : lot;
+    }),
+  };
 }
 
 /** What each part of a file may be by itself, and all of them together may not. */

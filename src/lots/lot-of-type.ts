@@ -1,6 +1,8 @@
 import type { Workbook } from '../workbook/document.ts';
 import { givenFault } from '../workbook/entry.ts';
+import { showValue } from '../workbook/show.ts';
 import { givenLabelled, optionNamed, varyingGivens } from './columns.ts';
+import { givensBeneath } from './lot-givens.ts';
 import { isSameName, type Lot, typeName } from './lot-table.ts';
 
 /** Something that a lot says and another house type does not know. */
@@ -35,4 +37,34 @@ export function lotOfType(
     else lose(label ?? place);
   }
   return { lot: { ...lot, type: typeName(type), options, overrides }, losses };
+}
+
+/** Something that a lot says nothing of, and that is usually otherwise in another revision of its type. */
+export interface OtherUsual extends Loss {
+  readonly was: string;
+  readonly is: string;
+}
+
+/** What a lot gets without having said so when its type is replaced: usual choices, and usual givens that no choice sets. */
+export function otherUsuals(lot: Lot, old: Workbook, type: Workbook): readonly OtherUsual[] {
+  const choices = (type.house?.options ?? []).flatMap(({ name, usual: is }): readonly OtherUsual[] => {
+    const before = optionNamed(old, name);
+    const isSaid = Object.keys(lot.options).some((one) => isSameName(one, name));
+    if (!before || isSaid || isSameName(before.usual, is)) return [];
+    return [{ lot: lot.name, what: name, was: before.usual, is }];
+  });
+  const set = new Set(
+    (type.house?.options ?? []).flatMap((one) => one.choices.flatMap(({ sets }) => Object.keys(sets))),
+  );
+  const was = givensBeneath(old, lot);
+  const is = givensBeneath(type, { options: {} });
+  const givens = varyingGivens(type).flatMap(({ label, place, cell }): readonly OtherUsual[] => {
+    const before = givenLabelled(old, label);
+    if (!before || set.has(place) || lot.overrides[before.place] !== undefined) return [];
+    const [from, to] = [was[before.place] ?? null, is[place] ?? null];
+    if (from === to) return [];
+    const show = (value: typeof from) => showValue(value, cell.unit, cell.format).text || 'blank';
+    return [{ lot: lot.name, what: label, was: show(from), is: show(to) }];
+  });
+  return [...choices, ...givens];
 }

@@ -1,7 +1,7 @@
 import { isFault } from '../base/value.ts';
 import { isSameResult, lotColumns, type ResultColumn, resultsOf } from './columns.ts';
 import type { LotOutcome } from './figure-lots.ts';
-import { type Lot, type LotTable, typeName } from './lot-table.ts';
+import { type Lot, type LotTable, typeNamed } from './lot-table.ts';
 
 /** Why a lot is not in a total. */
 export type LeftOut =
@@ -36,13 +36,11 @@ function totalOf(table: LotTable, outcomes: readonly (LotOutcome | null)[], colu
   const numbers: number[] = [];
   const leftOut: LotLeftOut[] = [];
   const indexes = new Map(
-    table.types.map((type) => [
-      typeName(type),
-      resultsOf(type).findIndex((one) => isSameResult(one, column)),
-    ]),
+    table.types.map((type) => [type, resultsOf(type).findIndex((one) => isSameResult(one, column))]),
   );
   for (const [at, lot] of table.rows.entries()) {
-    const found = numberOf(lot, outcomes[at] ?? null, indexes.get(lot.type) ?? -1);
+    const type = typeNamed(table, lot.type);
+    const found = numberOf(lot, outcomes[at] ?? null, (type && indexes.get(type)) ?? -1);
     if (typeof found === 'number') numbers.push(found);
     else leftOut.push({ lot: lot.name, why: found });
   }

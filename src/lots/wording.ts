@@ -45,13 +45,33 @@ export function wordLotFault(fault: LotCommandFault | LotLineFault): string {
     case 'too_many_types':
       return `A lot table has at most ${fault.most} house types. Begin another table, or take one out.`;
     case 'replacing_loses': {
-      const told = fault.losses.slice(0, 6).map(({ lot, what }) => `${lot}: ${what}`);
-      const more = fault.losses.length - told.length;
-      return `The other revision of ${quoted(fault.name)} does not know all that was said of its lots. These would be dropped: ${told.join('; ')}${more > 0 ? ` and ${more} more` : ''}. Nothing was changed.`;
+      const lost = fault.losses.map(({ lot, what }) => `${lot}: ${what}`);
+      const other = fault.usuals.map(
+        ({ lot, what, was, is }) => `${lot}: ${what}, ${was} before and ${is} now`,
+      );
+      const sentences = [
+        ...(lost.length > 0
+          ? [
+              `The other revision of ${quoted(fault.name)} does not know all that was said of its lots. These would be dropped: ${someOf(lost)}.`,
+            ]
+          : []),
+        ...(other.length > 0
+          ? [
+              `Something else is usual in the other revision of ${quoted(fault.name)}, and these lots say nothing of their own there: ${someOf(other)}. Say on the lot what is to stay.`,
+            ]
+          : []),
+      ];
+      return `${sentences.join(' ')} Nothing was changed.`;
     }
     default:
       return assertNever(fault);
   }
+}
+
+/** `Lot 1: Wrap; Lot 2: Wrap and 9 more` */
+function someOf(told: readonly string[]): string {
+  const more = told.length - 6;
+  return `${told.slice(0, 6).join('; ')}${more > 0 ? ` and ${more} more` : ''}`;
 }
 
 function wordGivenFault(fault: GivenFault): string {

@@ -101,6 +101,40 @@ describe('house types', () => {
     expect(refusal(table, command)).toMatch(/dropped: Lot 8: Insulation\. Nothing was changed/);
     expect(tableAfter(table, { ...command, drops: true }).rows[1]?.options).toEqual({});
   });
+
+  test('a lot that says nothing is told of when something else is usual, and one that says it keeps it', () => {
+    const type = smallHouse({ revision: 2 });
+    const options = (type.house?.options ?? []).map((one) =>
+      one.name === 'Insulation' ? { ...one, usual: 'R-8' } : one,
+    );
+    const other: Workbook = { ...type, house: { varies: [], results: [], ...type.house, options } };
+    const two = tableOf([lot('Lot 1'), lot('Lot 2', { options: { Insulation: 'R-6' } })]);
+    const command = { type: 'replace_type', house: 'Bungalow', workbook: other, drops: false } as const;
+    expect(refusal(two, command)).toMatch(
+      /there: Lot 1: Insulation, R-6 before and R-8 now\. Say on the lot what is to stay\. Nothing was changed/,
+    );
+    expect(tableAfter(two, { ...command, drops: true }).rows[1]?.options).toEqual({ Insulation: 'R-6' });
+  });
+
+  test('a usual given that is another in the newer revision is told as the lot shows it', () => {
+    const type = smallHouse({ revision: 2 });
+    const sheets = type.sheets.map((sheet) => ({
+      ...sheet,
+      rows: sheet.rows.map((row) =>
+        row.map((cell) => (cell?.content === 360 ? { ...cell, content: 300 } : cell)),
+      ),
+    }));
+    const command = {
+      type: 'replace_type',
+      house: 'Bungalow',
+      workbook: { ...type, sheets },
+      drops: false,
+    } as const;
+    const two = tableOf([lot('Lot 1'), lot('Lot 2', { overrides: { 'House!B2': 360 } })]);
+    expect(refusal(two, command)).toMatch(
+      /there: Lot 1: Length of the trunk, 30′.* before and 25′.* now\. Say/,
+    );
+  });
 });
 
 function withRowOnTop(type: Workbook): Workbook {

@@ -4,6 +4,7 @@ import { lotsAsCsv, orderAsCsv } from '../../src/lots/csv-out.ts';
 import { figureLots } from '../../src/lots/figure-lots.ts';
 import { readLotTableFile, writeLotTableFile } from '../../src/lots/file.ts';
 import { orderOfAll } from '../../src/lots/order-of-all.ts';
+import { lotTotals } from '../../src/lots/totals.ts';
 import { wordLotFault, wordLotFileFault } from '../../src/lots/wording.ts';
 import { readCsv } from '../../src/workbook/csv.ts';
 import { calculator, lot, smallHouse, tableOf } from './small-house.ts';
@@ -26,6 +27,14 @@ describe('a lot table file', () => {
 
   test('reads back to the same table', () => {
     expect(readLotTableFile(text)).toEqual({ ok: true, value: table });
+  });
+
+  test('may name a house type in another case, and the lot counts like any other', async () => {
+    const read = readLotTableFile(text.replace('"type": "Town house"', '"type": "town HOUSE"'));
+    expect(read).toEqual({ ok: true, value: table });
+    const odd = { ...table, rows: table.rows.map((one) => ({ ...one, type: one.type.toLowerCase() })) };
+    const totals = lotTotals(odd, await figureLots(odd, { calculator }));
+    expect(totals.map(({ counted, leftOut }) => [counted, leftOut])).toEqual(totals.map(() => [2, []]));
   });
 
   test('that is damaged, newer or something else is refused with a sentence', () => {
@@ -89,15 +98,22 @@ describe('lots from a CSV file', () => {
     expect(lotsToBringIn(read(text))).toBeNull();
   });
 
+  test('what a line says is kept though its type has the same, so that a newer revision cannot change it', () => {
+    const [only] = lotsToBringIn(read('Lot,Type,Insulation,Branches\nLot 2,Bungalow,R-6,6\n')) ?? [];
+    expect(only).toMatchObject({ options: { Insulation: 'R-6' }, overrides: { 'House!B4': 6 } });
+  });
+
   test('in place of all others a name that was taken is free', () => {
     expect(lotsToBringIn(read('Lot,Type\nLot 1,Bungalow\n', true))).toHaveLength(1);
   });
 
-  test('what was handed out comes in again as the same lots, every digit of it', async () => {
+  test('what was handed out comes to the same when it is brought in again, every digit of it', async () => {
     const outcomes = await figureLots(table, { calculator });
     const [heads = [], ...rows] = readCsv(lotsAsCsv(table, outcomes));
     const empty = { ...table, rows: [] };
-    expect(lotsToBringIn(readLots(empty, rows, guessTargets(empty, heads), false))).toEqual(table.rows);
+    const again = lotsToBringIn(readLots(empty, rows, guessTargets(empty, heads), false)) ?? [];
+    expect(again.map(({ overrides }) => overrides['House!B2'])).toEqual([174.53125, 360]);
+    expect(lotsAsCsv({ ...table, rows: again }, outcomes)).toBe(lotsAsCsv(table, outcomes));
     expect(heads.slice(-4)).toEqual(['Wrap, sq ft', 'Rolls', 'R left, R', 'Price, $']);
     expect(rows[1]?.slice(-3)).toEqual(['1', '6.9', '330']);
   });

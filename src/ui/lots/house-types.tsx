@@ -154,10 +154,10 @@ export function HouseTypes({
               const { workbook } = losing;
               desk.run({ type: 'replace_type', house: typeName(workbook), workbook, drops: true });
               setLosing(null);
-              onSaid(`${typeWords(workbook)} is taken. Undo brings back what was dropped.`);
+              onSaid(`${typeWords(workbook)} is taken. Undo brings back how it was.`);
             }}
           >
-            Take it and drop these
+            Take it all the same
           </button>
           <button type="button" onClick={() => setLosing(null)}>
             Leave it as it is
