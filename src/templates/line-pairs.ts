@@ -11,16 +11,29 @@ export interface LinePairs {
   readonly isShifted: boolean;
 }
 
-/** Rows go together by what the template says in them, columns by their headings. What people fill in plays no part, so
- *  that a revision which was taken is met again line by line. */
-export function linePairs(own: Sheet, sheet: Sheet): LinePairs {
+/** Rows go together by what the template says in them, but for those of which it is known; columns by their headings. What
+ *  people fill in plays no part, so that a revision which was taken is met again line by line. */
+export function linePairs(own: Sheet, sheet: Sheet, known: readonly RowPair[] = []): LinePairs {
   const columns = columnPairs(own, sheet);
-  const rows = isInPlace(own, sheet) ? inPlace(own, sheet) : movedRows(own, sheet);
+  const rows = withKnown(isInPlace(own, sheet) ? inPlace(own, sheet) : movedRows(own, sheet), known);
   return {
     rows,
     columnBefore: (column) => (columns === null ? column : (columns.get(column) ?? null)),
     isShifted: columns !== null || rows.some(({ before, after }) => before !== null && before !== after),
   };
+}
+
+function withKnown(rows: readonly RowPair[], known: readonly RowPair[]): readonly RowPair[] {
+  const mine = new Set(known.map(({ before }) => before));
+  const theirs = new Set(known.map(({ after }) => after));
+  const others = rows.flatMap(({ before, after }): readonly RowPair[] => {
+    const left = {
+      before: mine.has(before) ? null : before,
+      after: theirs.has(after) ? null : after,
+    };
+    return left.before === null && left.after === null ? [] : [left];
+  });
+  return [...others, ...known];
 }
 
 /** Whether every row that the template names stands where it stood. */

@@ -2,6 +2,8 @@ import { type CellAddress, writeAddress } from '../base/address.ts';
 import { cellAt, cellsOf } from '../workbook/cells.ts';
 import { counterpart } from '../workbook/comparison.ts';
 import type { Cell, Sheet, Workbook } from '../workbook/document.ts';
+import type { PairedLine, PairedTable } from './pair-lines.ts';
+import type { AskingLine } from './table-lines.ts';
 
 /** A given of a workbook. */
 export interface GivenCell {
@@ -22,9 +24,13 @@ export function keyOf({ sheet, address }: { readonly sheet: Sheet; readonly addr
   return `${sheet.id} ${writeAddress(address)}`;
 }
 
-/** Which given of another workbook is the same one: by the name of its cell, then by sheet and question, then by place. A
- *  question that is asked down a column is met line by line. By the key of the given in the other workbook. */
-export function matchGivens(job: Workbook, newer: Workbook): ReadonlyMap<string, GivenCell> {
+/** Which given of another workbook is the same one: by the name of its cell, then by its line, then by place. By the key of
+ *  the given in the other workbook. */
+export function matchGivens(
+  job: Workbook,
+  newer: Workbook,
+  tables: readonly PairedTable[],
+): ReadonlyMap<string, GivenCell> {
   const own = givenCells(job);
   const theirs = givenCells(newer);
   const met = new Map<string, GivenCell>();
@@ -40,16 +46,12 @@ export function matchGivens(job: Workbook, newer: Workbook): ReadonlyMap<string,
   const theirsByName = namedGivens(newer, theirs);
   for (const [name, other] of theirsByName) meet(ownByName.get(name), other);
 
-  const ownRuns = runsOf(own.filter((one) => !taken.has(keyOf(one))));
-  const theirRuns = runsOf(theirs.filter((one) => !met.has(keyOf(one))));
-  for (const [key, runs] of theirRuns) {
-    const [asked] = runs.flat();
-    const sheet = asked && counterpart(job, asked.sheet);
-    const mine = sheet ? (ownRuns.get(`${sheet.id} ${asked.cell.question?.asks}`) ?? []) : [];
-    // Where a table came or went, nothing but the place tells which line is which.
-    if (key === '' || mine.length !== runs.length) continue;
-    for (const [at, run] of runs.entries()) {
-      for (const [line, other] of run.entries()) meet(mine[at]?.[line], other);
+  const lined = new Set<string>();
+  for (const { own: mySheet, sheet, lines } of tables) {
+    for (const line of lines) {
+      if (line.mine) lined.add(rowKey(mySheet, line.mine.row, 'mine'));
+      if (line.theirs) lined.add(rowKey(sheet, line.theirs.row, 'theirs'));
+      for (const [one, other] of answersOf(line)) meet(givenAt(mySheet, one), givenAt(sheet, other));
     }
   }
 
@@ -57,6 +59,9 @@ export function matchGivens(job: Workbook, newer: Workbook): ReadonlyMap<string,
     const sheet = counterpart(job, other.sheet);
     const cell = sheet && cellAt(sheet, other.address);
     if (!sheet || cell?.role !== 'given') continue;
+    // Lines that go with others, or with none, are no longer told by their place.
+    const { row } = other.address;
+    if (lined.has(rowKey(sheet, row, 'mine')) || lined.has(rowKey(other.sheet, row, 'theirs'))) continue;
     if (cell.question?.asks === other.cell.question?.asks || !isAskedElsewhere(other, cell, theirs)) {
       meet({ sheet, address: other.address, cell }, other);
     }
@@ -81,23 +86,42 @@ function namedGivens(workbook: Workbook, givens: readonly GivenCell[]): Readonly
   return named;
 }
 
-/** Givens that ask the same, by sheet and question, each stretch down a column on its own. */
-function runsOf(givens: readonly GivenCell[]): ReadonlyMap<string, readonly (readonly GivenCell[])[]> {
-  const found = new Map<string, GivenCell[][]>();
-  const downColumns = [...givens].sort(
-    (one, other) => one.address.column - other.address.column || one.address.row - other.address.row,
-  );
-  for (const given of downColumns) {
-    const { question } = given.cell;
-    if (!question) continue;
-    const key = `${given.sheet.id} ${question.asks}`;
-    const runs = found.get(key) ?? [];
-    found.set(key, runs);
-    const last = runs.at(-1);
-    const before = last?.at(-1)?.address;
-    const goesOn = before?.column === given.address.column && before.row === given.address.row - 1;
-    if (last && goesOn) last.push(given);
-    else runs.push([given]);
-  }
-  return found;
+/** The answers of a line beside those of the other: by question, then by column. */
+function answersOf({ mine, theirs }: PairedLine): readonly (readonly [Answer, Answer])[] {
+  if (!mine || !theirs) return [];
+  const left = new Set(mine.cells);
+  const find = (is: (one: AskingLine['cells'][number]) => boolean) => {
+    const met = [...left].find(is);
+    if (met) left.delete(met);
+    return met;
+  };
+  const asked = theirs.cells.map((other) => ({
+    other,
+    one: find(({ cell }) => cell.question?.asks === other.cell.question?.asks),
+  }));
+  return asked.flatMap(({ other, one }) => {
+    const met = one ?? find(({ column }) => column === other.column);
+    return met
+      ? [
+          [
+            { row: mine.row, ...met },
+            { row: theirs.row, ...other },
+          ] as const,
+        ]
+      : [];
+  });
+}
+
+interface Answer {
+  readonly row: number;
+  readonly column: number;
+  readonly cell: Cell;
+}
+
+function givenAt(sheet: Sheet, { row, column, cell }: Answer): GivenCell {
+  return { sheet, address: { row, column }, cell };
+}
+
+function rowKey({ id }: Sheet, row: number, side: 'mine' | 'theirs'): string {
+  return `${side} ${id} ${row}`;
 }

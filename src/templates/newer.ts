@@ -4,9 +4,12 @@ import { allowancesSheet, counterpart } from '../workbook/comparison.ts';
 import { type Change, type Difference, workbookStanding } from '../workbook/difference.ts';
 import { type Cell, isFormula, type NamedRange, type Sheet, type Workbook } from '../workbook/document.ts';
 import { readKeptPlace } from '../workbook/kept-places.ts';
+import type { RowPair } from '../workbook/row-pairs.ts';
 import { type LinePairs, linePairs } from './line-pairs.ts';
 import { givenCells, keyOf, matchGivens } from './match-givens.ts';
+import { type OwnLines, withOwnLines } from './own-lines.ts';
 import { withOwnRows } from './own-rows.ts';
+import { answered, type RevisedCell, revisedGivens } from './revised-givens.ts';
 import { isSameData } from './same-data.ts';
 
 /** What a newer revision of its template would make of a job. */
@@ -18,16 +21,14 @@ export interface NewerRevision {
   /** Cells that can be taken or left one by one; all else comes as a whole. */
   readonly choices: readonly RevisedCell[];
   readonly told: readonly RevisionNote[];
+  /** Why it cannot be taken; empty where it can. */
+  readonly refused: readonly RevisionRefusal[];
 }
 
-/** A cell that is no given and that the newer revision has otherwise. */
-export interface RevisedCell {
-  /** `Wrap!C4`, where it stands afterwards. */
+/** Lines of the job that hold answers, and for which the newer revision's table has no room. */
+export interface RevisionRefusal {
+  readonly code: 'line_without_room';
   readonly place: string;
-  readonly before: Cell | null;
-  readonly after: Cell | null;
-  /** What is done where nobody says: allowances and what the shop wrote itself stay. */
-  readonly usually: 'take' | 'leave';
 }
 
 /** What a newer revision has no place for, or what has to be looked at afterwards. */
@@ -56,29 +57,35 @@ export function newerRevision(job: Workbook, newer: Workbook, wishes: NewerWishe
   const grown = withOwnRows(pairing.renewed, job, wishes.older);
   for (const place of grown.places) told.push({ code: 'own_row_stays', place });
 
-  const givens = matchGivens(job, grown.workbook);
+  const lined = withOwnLines(grown.workbook, job, wishes.older);
+  for (const place of lined.places) told.push({ code: 'own_row_stays', place });
+
+  const givens = matchGivens(job, lined.workbook, lined.tables);
+  const corrected = revisedGivens(job, lined, givens, wishes.older && pairSheets(job, wishes.older).renewed);
   const choices: RevisedCell[] = [];
-  const sheets = grown.workbook.sheets.map((sheet) => {
+  const isTaken = ({ place, usually }: RevisedCell) =>
+    (usually === 'take') !== (wishes.turned?.has(place) === true);
+  const sheets = lined.workbook.sheets.map((sheet) => {
     const own = sheetWithId(job, sheet.id);
     if (!own) return sheet;
-    const pairs = linePairs(own, sheet);
+    const pairs = linePairs(own, sheet, rowsOf(lined.tables, sheet));
     const revised = revisedCells(own, sheet, pairs, wishes);
     told.push(...goneCells(own, pairs, wishes));
-    choices.push(...revised);
-    const isTurned = (place: string) => wishes.turned?.has(place) === true;
-    const left = revised.filter(({ place, usually }) => (usually === 'leave') !== isTurned(place));
-    const changed = left.map(({ place, before }) => ({ address: addressIn(place), after: before }));
+    const offered = corrected.get(sheet.id) ?? [];
+    choices.push(...revised, ...offered);
+    const changed: { address: CellAddress; after: Cell | null }[] = [...revised, ...offered]
+      .filter((choice) => !isTaken(choice))
+      .map(({ place, before }) => ({ address: addressIn(place), after: before }));
+    const taken = new Set(offered.filter(isTaken).map(({ place }) => place));
     for (const [key, mine] of givens) {
       const address = keyOfSheet(sheet, key);
       const cell = address && cellAt(sheet, address);
       if (!address || !cell) continue;
-      const { typed: _typed, ...asked } = cell;
-      const { content, typed } = mine.cell;
-      const after: Cell = { ...asked, content, ...(typed === undefined ? {} : { typed }) };
+      const place = `${sheet.name}!${writeAddress(address)}`;
+      if (taken.has(place)) continue;
+      const after = answered(cell, mine.cell);
       if (!isSameData(after, cell)) changed.push({ address, after });
-      if (isFormula(content)) {
-        told.push({ code: 'answer_is_formula', place: `${sheet.name}!${writeAddress(address)}` });
-      }
+      if (isFormula(after.content)) told.push({ code: 'answer_is_formula', place });
     }
     return changed.length === 0 ? sheet : withCells(sheet, changed);
   });
@@ -96,11 +103,12 @@ export function newerRevision(job: Workbook, newer: Workbook, wishes: NewerWishe
   );
   for (const { name } of ownSheets) told.push({ code: 'own_sheet_stays', sheet: name });
 
-  const names = namesAfter(job, grown.workbook, ownSheets, told);
+  const names = namesAfter(job, lined, ownSheets, told);
   const standing = workbookStanding(job);
   const template = newer.template ?? { name: newer.title, revision: 1 };
+  const refused = lined.without.map((place): RevisionRefusal => ({ code: 'line_without_room', place }));
   const after: Workbook = { ...job, template, sheets: [...sheets, ...ownSheets], names };
-  return { after, difference: differenceTo(job, after, standing), choices, told };
+  return { after, difference: differenceTo(job, after, standing), choices, told, refused };
 }
 
 /** The newer template with the ids that its sheets have in the job. */
@@ -166,9 +174,18 @@ function revisedCells(
       if (isShifted && [before, after].some((cell) => cell !== null && isFormula(cell.content))) return [];
       const was = old && placeBefore ? cellAt(old, placeBefore) : undefined;
       const usually = isShops(before, after, was, isAllowances) ? 'leave' : 'take';
-      return [{ place: `${sheet.name}!${writeAddress(address)}`, before, after, usually }];
+      return [{ place: `${sheet.name}!${writeAddress(address)}`, before, after, usually, isGiven: false }];
     });
   });
+}
+
+/** How the rows of a sheet go together that hold lines of its tables. */
+function rowsOf(tables: OwnLines['tables'], { id }: Sheet): readonly RowPair[] {
+  return tables
+    .filter(({ sheet }) => sheet.id === id)
+    .flatMap(({ lines }) =>
+      lines.flatMap(({ mine, theirs }) => (mine && theirs ? [{ before: mine.row, after: theirs.row }] : [])),
+    );
 }
 
 /** What the shop may have written in rows that go. */
@@ -208,7 +225,7 @@ function isSameContent(one: Cell | null, other: Cell | null): boolean {
  *  stand as they stood. */
 function namesAfter(
   job: Workbook,
-  renewed: Workbook,
+  { workbook: renewed, tables }: OwnLines,
   ownSheets: readonly Sheet[],
   told: RevisionNote[],
 ): Workbook['names'] {
@@ -220,7 +237,7 @@ function namesAfter(
     const after = sheetWithId(renewed, named.sheet);
     const stays =
       ownSheets.some(({ id }) => id === named.sheet) ||
-      (before && after && !linePairs(before, after).isShifted);
+      (before && after && !linePairs(before, after, rowsOf(tables, after)).isShifted);
     if (stays) names[name] = named;
     else told.push({ code: 'own_name_goes', name });
   }

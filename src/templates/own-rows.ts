@@ -20,6 +20,7 @@ export function withOwnRows(
   const pairs = linePairs(own, sheet);
   // Without the column that names the rows, none can be told from another.
   if (pairs.columnBefore(0) !== 0) return { workbook: renewed, places: [] };
+  const spare = spareNames(own, sheet);
   const known = new Set((older && counterpart(older, own)?.rows.map(firstWords)) ?? []);
   let workbook = renewed;
   const places: string[] = [];
@@ -28,8 +29,13 @@ export function withOwnRows(
   for (const { before, after } of apart(own, sheet, pairs)) {
     if (after !== null) next = after + shift + 1;
     const row = before === null ? undefined : own.rows[before];
-    if (before === null || after !== null || !row || firstWords(row) === '' || known.has(firstWords(row)))
-      continue;
+    if (before === null || after !== null || !row) continue;
+    const name = firstWords(row);
+    if (name === '' || known.has(name)) continue;
+    // Where as many of that name stand already, if elsewhere, none is the shop's.
+    const left = spare.get(name) ?? 0;
+    if (left === 0) continue;
+    spare.set(name, left - 1);
     const inserted = changeLines(workbook, {
       type: 'insert_lines',
       sheet: sheet.id,
@@ -93,8 +99,19 @@ function namesOver(
   );
 }
 
-/** What a row begins with, as its name. */
+/** How many rows of each name the job has more than the template. */
+function spareNames(own: Sheet, sheet: Sheet): Map<string, number> {
+  const spare = new Map<string, number>();
+  for (const row of own.rows) spare.set(firstWords(row), (spare.get(firstWords(row)) ?? 0) + 1);
+  for (const row of sheet.rows) {
+    const name = firstWords(row);
+    spare.set(name, Math.max(0, (spare.get(name) ?? 0) - 1));
+  }
+  return spare;
+}
+
+/** What a row begins with, as its name. One that is filled in names a line of a table, which is met as such. */
 function firstWords(row: Row): string {
   const [cell] = row;
-  return typeof cell?.content === 'string' ? cell.content : '';
+  return typeof cell?.content === 'string' && cell.role !== 'given' ? cell.content : '';
 }

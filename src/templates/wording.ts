@@ -4,7 +4,7 @@ import { wordCommandFault } from '../workbook/wording.ts';
 import type { AnswerFault } from './answers.ts';
 import type { CheckDraftFault } from './check-formula.ts';
 import type { ExampleDifference } from './example.ts';
-import type { RevisionNote } from './newer.ts';
+import type { RevisionNote, RevisionRefusal } from './newer.ts';
 import type { RecordFault } from './record-example.ts';
 
 export function wordAnswerFault(fault: AnswerFault): string {
@@ -74,6 +74,10 @@ export function wordRevisionNote(note: RevisionNote): string {
     default:
       return assertNever(note);
   }
+}
+
+export function wordRevisionRefusal({ place }: RevisionRefusal): string {
+  return `The line at ${place} holds answers, and the table of the newer revision takes no further line, so the revision cannot be taken. Take the line out of the job, or leave the revision.`;
 }
 
 /** `wanted 50.27, got 51.27, may differ by 0.01` */

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { figureWorkbook } from '../../engine/figure-workbook.ts';
 import { type NewerRevision, newerRevision } from '../../templates/newer.ts';
-import { wordRevisionNote } from '../../templates/wording.ts';
+import { wordRevisionNote, wordRevisionRefusal } from '../../templates/wording.ts';
 import { type CellComparison, compareCells } from '../../workbook/comparison.ts';
 import { isRewritten, sayBy, saySide } from '../../workbook/comparison-parts.ts';
 import type { Workbook } from '../../workbook/document.ts';
@@ -9,6 +9,8 @@ import type { Values } from '../../workbook/values.ts';
 import type { ShopPageProps } from '../shop-page.ts';
 import { newerTemplate } from './known-templates.ts';
 import { isLeft, leave } from './left-revisions.ts';
+import { RevisedGivens } from './revised-givens.tsx';
+import { TakeTick } from './take-tick.tsx';
 
 interface Found {
   readonly newer: Workbook;
@@ -120,11 +122,20 @@ function Offer({
           ))}
         </ul>
       ) : null}
+      {made.refused.length > 0 ? (
+        <ul className="template-refused" aria-label="Why it cannot be taken">
+          {made.refused.map((one) => (
+            <li key={one.place}>{wordRevisionRefusal(one)}</li>
+          ))}
+        </ul>
+      ) : null}
       {state.isReadOnly ? null : (
         <div className="template-deeds">
-          <button type="button" className="template-main" onClick={take}>
-            Take revision {revision}
-          </button>
+          {made.refused.length === 0 ? (
+            <button type="button" className="template-main" onClick={take}>
+              Take revision {revision}
+            </button>
+          ) : null}
           <button
             type="button"
             aria-pressed={wasLeft}
@@ -140,6 +151,7 @@ function Offer({
       <p className="template-fault" role="alert">
         {refusal}
       </p>
+      <RevisedGivens made={made} turned={turned} values={values} onTurn={turn} />
       {cells === null ? (
         <p role="status">Figuring what would change …</p>
       ) : (
@@ -160,10 +172,11 @@ function Changes({
   readonly turned: ReadonlySet<string>;
   readonly onTurn: (place: string) => void;
 }) {
-  const choices = new Map(made.choices.map((choice) => [choice.place, choice]));
+  const others = made.choices.filter(({ isGiven }) => !isGiven);
+  const choices = new Map(others.map((choice) => [choice.place, choice]));
   const changed = new Set(cells.map(({ place }) => place));
   // What is left does not differ, and must be there to be taken.
-  const left = made.choices.filter(({ place }) => !changed.has(place));
+  const left = others.filter(({ place }) => !changed.has(place));
   return (
     <div className="template-scroll">
       <p role="status">
@@ -222,20 +235,6 @@ function Changes({
 
 /** Nobody reads more at a time. */
 const mostShown = 400;
-
-function TakeTick({
-  place,
-  isTaken,
-  onTurn,
-}: {
-  readonly place: string;
-  readonly isTaken: boolean;
-  readonly onTurn: (place: string) => void;
-}) {
-  return (
-    <input type="checkbox" aria-label={`Take ${place}`} checked={isTaken} onChange={() => onTurn(place)} />
-  );
-}
 
 /** The values of the job as it would be; null until they are there. */
 function useFigured(keeper: ShopPageProps['keeper'], { after }: NewerRevision): Values | null {
