@@ -6,8 +6,9 @@ import { wordRevisionRefusal } from '../../src/templates/wording.ts';
 import { cellAt, sheetNamed } from '../../src/workbook/cells.ts';
 import { type Command, runCommand } from '../../src/workbook/commands.ts';
 import { applyDifference, invertDifference } from '../../src/workbook/difference.ts';
-import type { Content, Workbook } from '../../src/workbook/document.ts';
+import type { Cell, Content, Workbook } from '../../src/workbook/document.ts';
 import { readWorkbookFile } from '../../src/workbook/file.ts';
+import { heading, sheetOf } from '../workbook/sample.ts';
 
 function singleStorey(): Workbook {
   const file = new URL('../../sheets/single-storey.template.stretchout.json', import.meta.url);
@@ -194,8 +195,28 @@ test('a usual value elsewhere that the revision changes is offered, and the answ
   expect(after.sheets[0]?.rows[row]?.[1]?.content).toBe(was);
 });
 
-test('a revision whose table takes no further line is refused with a sentence', () => {
-  expect(wordRevisionRefusal({ code: 'line_without_room', place: 'Rooms!A17' })).toMatch(
-    /Rooms!A17 holds answers.*cannot be taken/,
-  );
+test('a revision whose table takes no further line is refused with a sentence, and says which line', () => {
+  const rooms = (...names: readonly string[]): Workbook => ({
+    id: 'house',
+    title: 'House',
+    kind: 'template',
+    template: { name: 'House', revision: names.length },
+    sheets: [
+      sheetOf('rooms', 'Rooms', [
+        [heading('Room'), heading('Load')],
+        ...names.map((name): Cell[] => [
+          { content: name, role: 'given', question: { asks: 'What is this room called?' } },
+          { content: 900, role: 'given', question: { asks: 'What is its load?' } },
+        ]),
+      ]),
+    ],
+    names: {},
+    examples: [],
+  });
+  const two = instantiate(rooms('Kitchen', 'Hall'), { id: 'lot-7', title: 'Lot 7' });
+  const { refused } = newerRevision(two, rooms('Kitchen'));
+  expect(refused).toEqual([{ code: 'line_without_room', place: 'Rooms!A3' }]);
+  expect(refused.map(wordRevisionRefusal)).toEqual([
+    expect.stringMatching(/^The line at Rooms!A3 holds answers.*cannot be taken/),
+  ]);
 });
