@@ -37,23 +37,26 @@ export interface DeskKeeper {
   spareCalculator(): Promise<Calculator>;
 }
 
-/** Opens what was open last, or the first workbook of a new browser. The engine gets ready meanwhile, in its own thread;
- *  what costs this one time, handing the workbook over, waits until `mayLoad` says. */
+/** Opens what was open last, or the first workbook of a new browser. The engine is asked only when `mayLoad` says;
+ *  for a large workbook it gets ready meanwhile, which would take time from the first picture of a small one. */
 export async function createDeskKeeper(
   firstWorkbook: () => Promise<KeptWorkbook>,
   mayLoad: Promise<void>,
 ): Promise<DeskKeeper> {
-  const ready = createWorkerCalculator();
+  let early: Calculator | null = null;
   const calculator = mayLoad.then(() => {
     performance.mark('stretchout engine asked');
-    return ready;
+    return early ?? createWorkerCalculator();
   });
   const shelf = createShelf(await openDatabase(), Date.now);
   let spare: Promise<Calculator> | null = null;
   const calculators: Calculators = {
     own: calculator,
+    ready: () => {
+      early ??= createWorkerCalculator({ isEarly: true });
+    },
     spare: () => {
-      spare ??= mayLoad.then(createWorkerCalculator);
+      spare ??= mayLoad.then(() => createWorkerCalculator());
       return spare;
     },
   };
@@ -121,6 +124,8 @@ export async function createDeskKeeper(
 
 interface Calculators {
   readonly own: Promise<Calculator>;
+  /** Begins the workbook's own before it is asked for. */
+  readonly ready: () => void;
   readonly spare: () => Promise<Calculator>;
 }
 
@@ -132,6 +137,9 @@ interface Place {
   readonly store: () => Promise<void>;
 }
 
+/** Above so many rows the engine takes longer than the first picture. */
+const largeRows = 2000;
+
 async function firstPlace(
   shelf: Shelf,
   calculators: Calculators,
@@ -139,7 +147,9 @@ async function firstPlace(
 ): Promise<Place> {
   for (const { id } of await shelf.list()) {
     const kept = await shelf.read(id);
-    if (kept.ok) return placeFor(kept.value, shelf, calculators);
+    if (!kept.ok) continue;
+    if (kept.value.workbook.sheets.some((sheet) => sheet.rows.length > largeRows)) calculators.ready();
+    return placeFor(kept.value, shelf, calculators);
   }
   return placeFor(await addToShelf(shelf, await firstWorkbook()), shelf, calculators);
 }

@@ -14,8 +14,8 @@ interface Host {
 
 /** A calculator in a worker, so that the page never waits for it; the worker begins at once and loads its code before the
  *  first request. A request that runs for too long is rejected, its worker is stopped, and the next request gets a fresh
- *  one, which must be told to `open` first. */
-export function createWorkerCalculator(): Calculator {
+ *  one, which must be told to `open` first. One that is made early warms up until then. */
+export function createWorkerCalculator({ isEarly = false } = {}): Calculator {
   let host: Host | null = begin();
 
   function begin(): Host {
@@ -25,6 +25,7 @@ export function createWorkerCalculator(): Calculator {
     worker.addEventListener('error', () => {
       if (host === begun) stop();
     });
+    if (isEarly) begun.calculator.warmUp().catch(() => {}); // the first request tells whoever waits
     return begun;
   }
 

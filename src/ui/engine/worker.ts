@@ -8,14 +8,14 @@ import { warmUp } from './warm-up.ts';
 /** What the page asks of its worker: a calculator whose workbooks and their values come and go as parcels. */
 export interface WorkerCalculator extends Omit<Calculator, 'open'> {
   open(book: BookParcel): Promise<ValuesParcel>;
+  /** Readies code and tables while the page has other things to do. */
+  warmUp(): Promise<void>;
 }
-
-// Before the first request: the page begins this worker while it has other things to do.
-warmUp();
 
 const calculator = createCalculator({ functions: tradeFunctions });
 const offered: WorkerCalculator = {
   ...calculator,
+  warmUp,
   open: async (book) => {
     const parcel = packValues(await calculator.open(unpackBook(book)));
     return transfer(parcel, [...transferable(parcel)]);
