@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import type { Workbook } from '../../src/workbook/document.ts';
+import type { Cell, Workbook } from '../../src/workbook/document.ts';
 import { expectAccessible } from './support/axe.ts';
-import { openJob, openWorkbook, twoPipes } from './template-workbook.ts';
+import { openPage } from './support/page.ts';
+import { lockedJob, openJob, openWorkbook, twoPipes } from './template-workbook.ts';
 
 /** Revision 3: the girth counts the lap twice, and the lap is 3. */
 function revisionThree(): Workbook {
@@ -64,5 +65,52 @@ test('a revision that is left is not told of again', async () => {
   await page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();
   await page.waitForTimeout(1500);
   expect(await page.getByText('Two pipes has revision 3').count()).toBe(0);
+  expect(faults).toEqual([]);
+});
+
+/** The two pipes with a table of wraps that people fill in, of which the first has an R. */
+function withWraps(workbook: Workbook, r: number): Workbook {
+  const asking = (asks: string, content: string | number): Cell => ({
+    content,
+    role: 'given',
+    question: { asks },
+  });
+  const heading = (content: string): Cell => ({ content, role: 'heading' });
+  const wraps = [
+    [heading('Wrap'), heading('R')],
+    [asking('What is this wrap called?', 'R-8 wrap'), asking('What R has it?', r)],
+    [asking('What is this wrap called?', 'R-6 wrap'), asking('What R has it?', 6)],
+  ];
+  const sheets = workbook.sheets.map((sheet) =>
+    sheet.id === 'allowances' ? { ...sheet, rows: [...sheet.rows, [], ...wraps] } : sheet,
+  );
+  return { ...workbook, sheets };
+}
+
+test('an allowance that the revision corrects is shown before and after, and taken by the keyboard', async () => {
+  const window = await openPage();
+  const { page, faults } = window;
+  page.setDefaultTimeout(12000);
+  await openWorkbook(page, withWraps(lockedJob(), 8.3));
+  await openWorkbook(page, withWraps(revisionThree(), 7.9));
+  await page.getByRole('button', { name: 'Foxglove Close, house 3' }).click();
+  await page.getByRole('button', { name: 'Look what would change' }).click();
+  const corrected = page.getByRole('table', {
+    name: 'Allowances and usual values that the revision changes',
+  });
+  const row = corrected.getByRole('row', { name: /Allowances!B4/ });
+  await row.filter({ hasText: '8.3' }).filter({ hasText: '7.9' }).waitFor();
+  const tick = corrected.getByLabel('Take Allowances!B4');
+  expect(await tick.isChecked()).toBe(false);
+  await tick.focus();
+  await page.keyboard.press('Space');
+  expect(await tick.isChecked()).toBe(true);
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Take revision 3' }).click();
+  await page.locator('[data-sheet="allowances"]').click();
+  const taken = page.locator('[row-id="3"] [col-id="c1"]');
+  await taken.filter({ hasText: '7.9' }).waitFor();
+  await page.getByRole('button', { name: /^Undo.*revision 3 of Two pipes/ }).click();
+  await taken.filter({ hasText: '8.3' }).waitFor();
   expect(faults).toEqual([]);
 });
