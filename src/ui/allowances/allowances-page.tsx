@@ -5,6 +5,7 @@ import { sheetWithId } from '../../workbook/cells.ts';
 import { namedBlock } from '../../workbook/order.ts';
 import type { ShopPageProps } from '../shop-page.ts';
 import { AllowanceList } from './allowance-list.tsx';
+import { CarryPart } from './carry-part.tsx';
 import { SideBySide } from './side-by-side.tsx';
 import { TrialBar } from './trial-bar.tsx';
 import { TrialEffect } from './trial-effect.tsx';
@@ -16,7 +17,7 @@ import './allowances.css';
 const sizes = [...roundSizes, ...rectangularSizes];
 
 /** The shop's own numbers beside what tables and geometry say, and what another number would do to the open job. */
-export function AllowancesPage({ session, state, onGo }: ShopPageProps) {
+export function AllowancesPage({ keeper, desk, session, state, onGo }: ShopPageProps) {
   const { workbook } = state;
   const trial = useTrial(workbook);
   const now = useMemo(() => wrapTable(workbook), [workbook]);
@@ -85,6 +86,7 @@ export function AllowancesPage({ session, state, onGo }: ShopPageProps) {
         </section>
       ) : null}
       <AllowanceList session={session} state={state} trial={trial} onGo={onGo} />
+      <CarryPart keeper={keeper} desk={desk} session={session} state={state} />
     </section>
   );
 }
