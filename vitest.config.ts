@@ -13,6 +13,8 @@ export default defineConfig({
           setupFiles: 'tests/fixed-seed.ts',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/bench/**'],
+          // Nothing here is a measure of speed: a machine with other work takes several times as long.
+          testTimeout: 60_000,
         },
       },
       {

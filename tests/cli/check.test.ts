@@ -9,7 +9,7 @@ describe('stretchout check', { timeout }, () => {
   test('prints every check of the demo by sheet, with its cell and what it is called, and the counts', async () => {
     const { exit, out } = await stretchout('check', demo);
     expect(exit).toBe(0);
-    expect(out).toContain('Larkspur Lane, lot 7\nmade from Round trunk, revision 4\n');
+    expect(out).toMatch(/^Larkspur Lane, lot 7\nmade from Round trunk, revision \d+\n/);
     expect(out).toContain('  holds    F2 Check of S1\n');
     expect(out).toContain('  look     F7 Check of R1: by geometry, less R is left');
     expect(out).toMatch(/caution {2}C7, J7: Look: /);
@@ -21,7 +21,7 @@ describe('stretchout check', { timeout }, () => {
   test('tells what a template waits for', async () => {
     const { exit, out } = await stretchout('check', 'sheets/round-trunk.template.stretchout.json');
     expect(exit).toBe(0);
-    expect(out).toContain('Round trunk, a template (revision 4)');
+    expect(out).toMatch(/^Round trunk, a template \(revision \d+\)/);
     expect(out).toContain('  fill     A2: What mark goes on this piece');
     expect(out).toContain('To fill in: 6.');
     expect(out).toContain('17 checks: 16 hold, 1 worth a look, 0 stop.');
