@@ -284,5 +284,5 @@ describe.each(houseTypes())('the house type %s', (_, workbook) => {
       await afresh.set(sets);
       expect(new Map(worked.values)).toEqual(new Map(afresh.values));
     }
-  });
+  }, 30_000);
 });

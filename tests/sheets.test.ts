@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { sheetFiles } from '../scripts/sheets/files.ts';
+import { writeAddress } from '../src/base/address.ts';
 import { type CellValue, isFault } from '../src/base/value.ts';
 import { tradeFunctions } from '../src/catalogue/list.ts';
 import { createCalculator } from '../src/engine/create.ts';
@@ -8,7 +9,7 @@ import { figureWorkbook } from '../src/engine/figure-workbook.ts';
 import { runExample } from '../src/templates/example.ts';
 import { fill } from '../src/templates/fill.ts';
 import { instantiate } from '../src/templates/instantiate.ts';
-import { cellAt } from '../src/workbook/cells.ts';
+import { cellAt, cellsOf } from '../src/workbook/cells.ts';
 import { compareNamed } from '../src/workbook/comparison.ts';
 import type { Sheet, Workbook, WorkedExample } from '../src/workbook/document.ts';
 import { type KeptWorkbook, readWorkbookFile } from '../src/workbook/file.ts';
@@ -90,6 +91,15 @@ const templates = names.filter((name) => name.includes('.template.'));
 describe.each(templates)('the template %s', (name) => {
   const template = open(name).workbook;
 
+  test('tells in its last revision what is new in it', () => {
+    const { revision = 0 } = template.template ?? {};
+    expect(revision).toBeGreaterThan(1);
+    expect(template.revisions?.at(-1)).toMatchObject({
+      revision,
+      says: expect.stringMatching(/^[A-Z].{20,}\.$/),
+    });
+  });
+
   test('makes a job that comes to the same figures', async () => {
     const job = instantiate(template, { id: 'lot-8', title: 'Larkspur Lane, lot 8' });
     expect(plainly(await figure(job))).toEqual(plainly(await figure(template)));
@@ -103,6 +113,19 @@ describe.each(templates)('the template %s', (name) => {
 
   test.each(template.examples)('holds its worked example: $name', async (example) => {
     expect(await runExample(template, example, figure)).toEqual({ type: 'holds' });
+  });
+
+  test('locks all but its givens and its allowances; the round trunk, which is there to build on, locks nothing', () => {
+    const open = new Set(name.startsWith('practice.') ? [] : ['Allowances']);
+    const wrong = template.sheets.flatMap((sheet) =>
+      [...cellsOf(sheet)].flatMap(({ address, cell }) => {
+        const isFilledIn = cell.role === 'given' && sheet.name !== 'Allowances';
+        const isOpen = name.startsWith('round-trunk.') || open.has(sheet.name) || isFilledIn;
+        const isAsMeant = (cell.locked ?? false) === !isOpen || cell.content === null;
+        return isAsMeant ? [] : [`${sheet.name}!${writeAddress(address)}`];
+      }),
+    );
+    expect(wrong).toEqual([]);
   });
 
   test('waits for the first piece and stops nothing while it is empty', () => {

@@ -1,4 +1,5 @@
 import type { Workbook } from '../../../src/workbook/document.ts';
+import { lockedSheets } from '../locks.ts';
 import { allowances } from './allowances.ts';
 import { cutList } from './cut-list.ts';
 import { examples } from './examples.ts';
@@ -13,8 +14,13 @@ export const fittings: Workbook = {
   title: 'Fittings',
   kind: 'template',
   template: { name: 'Fittings', revision: 2 },
-  revisions: [{ revision: 2, says: 'Whole sheets are counted without the noise of long decimals.' }],
-  sheets: forms.map((one) => one.sheet),
+  revisions: [
+    {
+      revision: 2,
+      says: 'Whole sheets are counted without the noise of long decimals. Everything but the givens is locked in a job; Allowances stays open.',
+    },
+  ],
+  sheets: lockedSheets(forms),
   names: Object.assign({}, ...forms.map((one) => one.names)),
   examples,
 };

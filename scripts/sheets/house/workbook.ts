@@ -1,6 +1,7 @@
 import { writeAddress } from '../../../src/base/address.ts';
 import { fill } from '../../../src/templates/fill.ts';
 import type { HouseType, Workbook, WorkedExample } from '../../../src/workbook/document.ts';
+import { lockedSheets } from '../locks.ts';
 import { airForm } from './air.ts';
 import { houseAllowances } from './allowances.ts';
 import { blanksForm } from './blanks.ts';
@@ -38,7 +39,7 @@ export function houseWorkbook(about: {
     priceForm(plan),
     houseAllowances,
   ];
-  const sheets = forms.map((one) => one.sheet);
+  const sheets = lockedSheets(forms);
   const names: Workbook['names'] = Object.assign({}, ...forms.map((one) => one.names));
   const placeOf = (name: string): string => {
     const found = names[name];
@@ -55,7 +56,7 @@ export function houseWorkbook(about: {
       revisions: [
         {
           revision: 2,
-          says: 'Flex with less R than the code asks for where it hangs stops its rooms, the house and the order; so does such a wrap. Whole bags, boxes and sheets are counted without the noise of long decimals. The name of the job and who cuts may stay blank.',
+          says: 'Flex with less R than the code asks for where it hangs stops its rooms, the house and the order; so does such a wrap. Whole bags, boxes and sheets are counted without the noise of long decimals. The name of the job and who cuts may stay blank. Everything but the givens is locked in a job; Allowances stays open.',
         },
       ],
       sheets,

@@ -1,4 +1,5 @@
 import type { Workbook } from '../../../src/workbook/document.ts';
+import { lockedSheets } from '../locks.ts';
 import { allowances } from './allowances.ts';
 import { compare } from './compare.ts';
 import { examples } from './examples.ts';
@@ -11,8 +12,13 @@ export const insulation: Workbook = {
   title: 'Insulation comparison',
   kind: 'template',
   template: { name: 'Insulation comparison', revision: 2 },
-  revisions: [{ revision: 2, says: 'Whole boxes are counted without the noise of long decimals.' }],
-  sheets: forms.map((one) => one.sheet),
+  revisions: [
+    {
+      revision: 2,
+      says: 'Whole boxes are counted without the noise of long decimals. Everything but the givens is locked in a job; Allowances stays open.',
+    },
+  ],
+  sheets: lockedSheets(forms),
   names: Object.assign({}, ...forms.map((one) => one.names)),
   examples,
 };

@@ -1,4 +1,5 @@
 import type { Workbook } from '../../../src/workbook/document.ts';
+import { lockedSheets } from '../locks.ts';
 import { allowances } from './allowances.ts';
 import { examples } from './examples.ts';
 import { job } from './job.ts';
@@ -10,8 +11,9 @@ export const leakage: Workbook = {
   id: 'leakage',
   title: 'Leakage and code check',
   kind: 'template',
-  template: { name: 'Leakage and code check', revision: 1 },
-  sheets: forms.map((one) => one.sheet),
+  template: { name: 'Leakage and code check', revision: 2 },
+  revisions: [{ revision: 2, says: 'Everything but the givens is locked in a job; Allowances stays open.' }],
+  sheets: lockedSheets(forms),
   names: Object.assign({}, ...forms.map((one) => one.names)),
   examples,
 };

@@ -1,4 +1,5 @@
 import type { Workbook } from '../../../src/workbook/document.ts';
+import { lockedSheets } from '../locks.ts';
 import { allowances } from './allowances.ts';
 import { examples } from './examples.ts';
 import { thingsForm, workForm } from './lists.ts';
@@ -11,8 +12,9 @@ export const priceAndOffer: Workbook = {
   id: 'price-and-offer',
   title: 'Price and offer',
   kind: 'template',
-  template: { name: 'Price and offer', revision: 1 },
-  sheets: forms.map((one) => one.sheet),
+  template: { name: 'Price and offer', revision: 2 },
+  revisions: [{ revision: 2, says: 'Everything but the givens is locked in a job; Allowances stays open.' }],
+  sheets: lockedSheets(forms),
   names: Object.assign({}, ...forms.map((one) => one.names)),
   examples,
 };

@@ -5,6 +5,7 @@ import { roundSeams } from '../allowances/round-seams.ts';
 import { allowancesSheet } from '../allowances/sheet.ts';
 import { stock } from '../allowances/stock.ts';
 import { wrapping as wrapAllowances } from '../allowances/wrap.ts';
+import { isGiven, lockedBut } from '../locks.ts';
 import { air, money } from './air-and-price.ts';
 import { examples } from './examples.ts';
 import { blanks, gores, tape } from './metal.ts';
@@ -30,13 +31,7 @@ const forms = [
 
 /** The apprentice writes answers and nothing else: keys, marks and what the keys are worked from are locked. */
 function locked(sheet: Sheet): Sheet {
-  const isOpen = (role: string) => role === 'given' && sheet.id !== allowances.sheet.id;
-  return {
-    ...sheet,
-    rows: sheet.rows.map((row) =>
-      row.map((cell) => (cell && !isOpen(cell.role) ? { ...cell, locked: true as const } : cell)),
-    ),
-  };
+  return lockedBut(sheet, (cell) => isGiven(cell) && sheet.id !== allowances.sheet.id);
 }
 
 export const practice: Workbook = {

@@ -1,6 +1,7 @@
 import type { Workbook } from '../../../src/workbook/document.ts';
 import { count, figured, given, words } from '../cells.ts';
 import { line, namedLine } from '../form.ts';
+import { lockedSheets } from '../locks.ts';
 import { jobSheet } from '../trunk/job.ts';
 import { besidePieces, rectangular, type ShapeOf } from '../trunk/piece-rows.ts';
 import { sealSheet } from '../trunk/seal-and-fasten.ts';
@@ -50,9 +51,12 @@ export const rectTrunk: Workbook = {
   kind: 'template',
   template: { name: 'Rectangular trunk with taps', revision: 2 },
   revisions: [
-    { revision: 2, says: 'Whole boxes, sheets and sections are counted without the noise of long decimals.' },
+    {
+      revision: 2,
+      says: 'Whole boxes, sheets and sections are counted without the noise of long decimals. Everything but the givens is locked in a job; Allowances stays open.',
+    },
   ],
-  sheets: forms.map((one) => one.sheet),
+  sheets: lockedSheets(forms),
   names: Object.assign({}, ...forms.map((one) => one.names)),
   examples,
 };

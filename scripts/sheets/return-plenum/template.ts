@@ -1,4 +1,5 @@
 import type { Workbook } from '../../../src/workbook/document.ts';
+import { lockedSheets } from '../locks.ts';
 import { air } from './air.ts';
 import { allowances } from './allowances.ts';
 import { examples } from './examples.ts';
@@ -17,10 +18,10 @@ export const returnPlenum: Workbook = {
   revisions: [
     {
       revision: 2,
-      says: 'Whole boxes, bags, sheets and sections are counted without the noise of long decimals.',
+      says: 'Whole boxes, bags, sheets and sections are counted without the noise of long decimals. Everything but the givens is locked in a job; Allowances stays open.',
     },
   ],
-  sheets: forms.map((one) => one.sheet),
+  sheets: lockedSheets(forms),
   names: Object.assign({}, ...forms.map((one) => one.names)),
   examples,
 };
