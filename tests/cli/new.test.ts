@@ -32,7 +32,7 @@ describe('stretchout new', { timeout }, () => {
     const { workbook } = made.value;
     expect(workbook).toMatchObject({
       kind: 'job',
-      template: { name: 'Round trunk', revision: 4 },
+      template: { name: 'Round trunk', revision: expect.any(Number) },
       examples: [],
     });
     expect(sheetNamed(workbook, 'Job')?.rows[1]?.[1]?.content).toBe('Larkspur Lane, lot 9');
