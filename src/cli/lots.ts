@@ -25,6 +25,7 @@ import { showValue } from '../workbook/show.ts';
 import { refusal } from './answer.ts';
 import type { Command } from './command.ts';
 import { columns, fold } from './fold.ts';
+import { whyUnread } from './open-file.ts';
 import { readWords } from './words.ts';
 
 export const lots: Command = {
@@ -71,14 +72,16 @@ export const lots: Command = {
 async function openLotTable(path: string): Promise<Outcome<LotTable, string>> {
   const refused = (reason: string) => failed(`${path} is not opened. ${reason}`);
   try {
-    const { size } = await stat(path);
+    const about = await stat(path);
+    if (!about.isFile()) return refused('It is not a file. Name the lot table itself.');
+    const { size } = about;
     if (size > largestFile) {
       return refused(wordLotFileFault({ code: 'too_large', got: size, most: largestFile }));
     }
     const table = readLotTableFile(await readFile(path, 'utf8'));
     return table.ok ? done(table.value) : refused(wordLotFileFault(table.fault));
-  } catch {
-    return refused('It cannot be read. See whether the name is spelled right and whether you may read it.');
+  } catch (error) {
+    return refused(whyUnread(error));
   }
 }
 

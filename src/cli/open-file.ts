@@ -20,10 +20,16 @@ export async function openFile(path: string | URL): Promise<Outcome<KeptWorkbook
     return refused(whyUnread(error));
   }
   const read = readWorkbookFile(text);
-  return read.ok ? done(read.value) : refused(wordFileFault(read.fault));
+  if (read.ok) return done(read.value);
+  return refused(read.fault.code === 'lot_table' ? lotTableInstead(name) : wordFileFault(read.fault));
 }
 
-function whyUnread(error: unknown): string {
+function lotTableInstead(name: string): string {
+  return `This is a lot table, not a workbook. Figure its lots with: stretchout lots ${name}`;
+}
+
+/** Why the disk does not give a file, in a sentence. */
+export function whyUnread(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? error.code : '';
   if (code === 'ENOENT' || code === 'ENOTDIR')
     return 'There is no such file. See whether the name is spelled right.';

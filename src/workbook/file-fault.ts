@@ -6,6 +6,8 @@ export type FileFault =
   | { readonly code: 'other_program' }
   | { readonly code: 'not_json'; readonly at: string }
   | { readonly code: 'not_a_workbook' }
+  /** Houses of some types, which have a page and a command of their own. */
+  | { readonly code: 'lot_table' }
   | { readonly code: 'unsafe_key'; readonly key: string }
   | { readonly code: 'newer_version'; readonly got: number; readonly newest: number }
   | { readonly code: 'unknown_version'; readonly got: string }

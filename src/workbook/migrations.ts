@@ -9,7 +9,8 @@ const steps: readonly ((file: Record<string, unknown>) => Record<string, unknown
 /** Brings a parsed file of any known version to the newest. A newer one is refused, never half-read. */
 export function bringUpToDate(data: unknown): Outcome<unknown, FileFault> {
   if (typeof data !== 'object' || data === null || Array.isArray(data) || !('stretchout' in data)) {
-    return failed({ code: 'not_a_workbook' });
+    const isLots = typeof data === 'object' && data !== null && 'stretchoutLots' in data;
+    return failed({ code: isLots ? 'lot_table' : 'not_a_workbook' });
   }
   const version = data.stretchout;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {

@@ -172,6 +172,8 @@ export function wordFileFault(fault: FileFault): string {
       return 'The file is damaged or cut off: it ends or breaks in the middle. Copy it again from where it was saved.';
     case 'not_a_workbook':
       return 'This is not a workbook file. Choose a file that was saved from a workbook; its name ends in .stretchout.json.';
+    case 'lot_table':
+      return 'This is a lot table, not a workbook. Open it on the page “House types and lots”.';
     case 'unsafe_key':
       return `The file has an entry named ${quoted(fault.key)}, which no workbook has and which can do harm. It was not saved by this program as it stands; do not use it.`;
     case 'newer_version':

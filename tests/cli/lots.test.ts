@@ -31,6 +31,29 @@ describe('stretchout lots', { timeout }, () => {
     expect(run.out).toContain('This order is without Lot 5 (cannot be figured as it stands).');
   });
 
+  test('a folder is no lot table, and a name that is not there is said to be so', async () => {
+    const folder = await stretchout('lots', 'sheets');
+    expect(folder.exit).toBe(2);
+    expect(folder.error).toContain('sheets is not opened. It is not a file. Name the lot table itself.');
+    expect((await stretchout('lots', 'none.json')).error).toContain('There is no such file.');
+  });
+
+  test('every other command tells where a lot table belongs', async () => {
+    const runs = await Promise.all([
+      stretchout('check', demo),
+      stretchout('compare', demo, demo),
+      stretchout('takeoff', demo),
+      stretchout('new', demo, 'answers.csv', '--to', 'never.json'),
+      stretchout('figure', '--in', demo, '1+1'),
+    ]);
+    for (const { exit, error } of runs) {
+      expect(exit).toBe(2);
+      expect(error.replace(/\s+/g, ' ')).toContain(
+        `This is a lot table, not a workbook. Figure its lots with: stretchout lots ${demo}`,
+      );
+    }
+  });
+
   test('a workbook is no lot table', async () => {
     const run = await stretchout('lots', 'sheets/demo.job.stretchout.json');
     expect(run.exit).toBe(2);

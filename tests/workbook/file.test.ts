@@ -55,6 +55,7 @@ describe('a file that is not what it should be is refused with a reason', () => 
     ['half a file', text.slice(0, text.length / 2), 'not_json'],
     ['something else in JSON', '{"name": "x"}', 'not_a_workbook'],
     ['a list', '[1, 2]', 'not_a_workbook'],
+    ['a lot table', '{"stretchoutLots": 1}', 'lot_table'],
     ['a newer version', '{"stretchout": 2}', 'newer_version'],
     ['a version that never was', '{"stretchout": "one"}', 'unknown_version'],
     ['version 0', '{"stretchout": 0}', 'unknown_version'],
