@@ -128,6 +128,9 @@ describe('twelve lots of two house types', slow, () => {
     await page.getByText('Lot 4, Larkspur Lane, lots 1 to 12').first().waitFor();
     await page.getByText('from Single-storey house, revision').first().waitFor();
     await page.getByRole('button', { name: /^Price/ }).click();
+    // The price stands below what is in sight.
+    await page.locator('.sheet-grid').hover();
+    await page.mouse.wheel(0, 600);
     await page.locator('.sheet-grid').getByText(price).first().waitFor();
     expect(faults).toEqual([]);
   });
