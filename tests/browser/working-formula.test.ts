@@ -11,8 +11,10 @@ test('a formula is changed with help: words are completed, arguments explained, 
   await page.keyboard.press('Control+a');
   await page.keyboard.type('TAPE.RO');
   await working.getByRole('option', { name: /TAPE\.ROUND/ }).waitFor();
+  // The list takes no key in its first 75 milliseconds, so that nobody chooses from it unseen.
+  await page.waitForTimeout(150);
   await page.keyboard.press('Tab');
-  expect(await editor.textContent()).toMatch(/^TAPE\.ROUND\(/);
+  await expect.poll(() => editor.textContent()).toMatch(/^TAPE\.ROUND\(/);
   await working.getByText(/length in inches, -12000 to 12000/).waitFor();
   await page.keyboard.type('Pieces!B2, 16, ');
   await expect.poll(() => working.locator('.signature-note strong').first().textContent()).toBe('round');
@@ -25,7 +27,7 @@ test('a formula is changed with help: words are completed, arguments explained, 
     .poll(() => working.getByRole('status').first().textContent())
     .toBe('Girth of S1 trunk: 16 inches');
   await working.getByRole('button', { name: /TAPE\.ROUND/ }).waitFor();
-  expect(await page.evaluate(() => document.activeElement?.className)).toContain('formula-open');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toContain('formula-open');
   expect(faults).toEqual([]);
 });
 
