@@ -62,6 +62,7 @@ export function createLotFigurer(): LotFigurer {
       const only = known(table).flatMap((outcome, at) => (outcome ? [] : [at]));
       if (only.length === 0) return;
       const worker = remote();
+      const mine = host;
       const stopped = new Promise<void>((fulfil, reject) => {
         end = fulfil;
         host?.worker.addEventListener(
@@ -80,6 +81,8 @@ export function createLotFigurer(): LotFigurer {
           table.rows,
           only,
           proxy((some) => {
+            // After a stop the count stands, whatever was still on its way.
+            if (host !== mine) return;
             for (const [at, outcome] of some) keep(table, at, outcome);
             onSome();
           }),
