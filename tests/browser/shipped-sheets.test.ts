@@ -5,7 +5,7 @@ import { expectAccessible } from './support/axe.ts';
 async function begun(template: string) {
   const files = await openFiles();
   await files.files();
-  await files.press(`New job from ${template}`);
+  await files.press(new RegExp(`^New job from ${template}\\.`));
   await files.page.getByText(`from ${template}, revision`).waitFor();
   return files;
 }
