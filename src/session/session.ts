@@ -1,7 +1,6 @@
 import { type CellAddress, sameAddress } from '../base/address.ts';
 import { done, failed, type Outcome } from '../base/outcome.ts';
 import type { Calculator } from '../engine/calculator.ts';
-import { figureWorkbook } from '../engine/figure-workbook.ts';
 import { sheetWithId } from '../workbook/cells.ts';
 import { type Command, runCommand } from '../workbook/commands.ts';
 import { applyDifference, type Difference } from '../workbook/difference.ts';
@@ -27,7 +26,7 @@ import type { Journal } from './journal.ts';
 import { previewEntry } from './preview.ts';
 import { standingsReader } from './standings.ts';
 import type { SessionState } from './state.ts';
-import { noTrial, notStored, onlyRead } from './wording.ts';
+import { notStored, onlyRead } from './wording.ts';
 
 /** One open workbook: commands in, states out, workings on demand. */
 export interface Session {
@@ -41,8 +40,6 @@ export interface Session {
   /** Carries out a difference that was made elsewhere, such as a template's newer revision, as one deed with this name.
    *  Refused where the session can only read, or where a formula in it cannot stand here. */
   carry(difference: Difference, says: string): Outcome<null, string>;
-  /** The workbook as a command would leave it, with every figure worked out; here nothing has changed. */
-  trial(command: Command): Promise<Outcome<KeptWorkbook, string>>;
   /** Takes the last deed back; gives its name, or null where there is none. */
   undo(): string | null;
   redo(): string | null;
@@ -69,8 +66,6 @@ export interface SessionParts {
   readonly calculator: Promise<Calculator>;
   readonly journal?: Journal;
   readonly isReadOnly?: boolean;
-  /** A calculator for trials, beside the workbook's own; asked for when the first trial is made. */
-  readonly trialCalculator?: () => Promise<Calculator>;
 }
 
 /** A cell's working on its way or there, and what it comes from. */
@@ -106,7 +101,6 @@ export function createSession({
   calculator,
   journal,
   isReadOnly = false,
-  trialCalculator,
 }: SessionParts): Session {
   const standings = standingsReader();
   const listeners = new Set<() => void>();
@@ -121,7 +115,6 @@ export function createSession({
     isReadOnly,
   };
   let writing: Promise<void> = Promise.resolve();
-  let trying: Promise<Calculator> | null = null;
   let explained: Explained | null = null;
 
   function publish(news: Partial<SessionState>): void {
@@ -208,19 +201,6 @@ export function createSession({
       if (difference.length > 0)
         carryOut(difference, afterDoing(state.history, { says, difference }), { type: 'did', says });
       return done(null);
-    },
-    trial: async (command) => {
-      const outcome = runCommand(state.workbook, command);
-      if (!outcome.ok) return failed(wordCommandFault(outcome.fault));
-      const refusal = refuseFormula(state.workbook, outcome.value, typing.has(command.type));
-      if (refusal !== null) return failed(refusal);
-      const workbook = applyDifference(state.workbook, outcome.value);
-      try {
-        trying ??= trialCalculator?.() ?? Promise.reject(new Error('This session makes no trials.'));
-        return done({ workbook, values: await figureWorkbook(workbook, await trying) });
-      } catch {
-        return failed(noTrial);
-      }
     },
     undo: () => carryOutStep('took_back'),
     redo: () => carryOutStep('did_again'),

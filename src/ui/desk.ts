@@ -172,7 +172,6 @@ async function placeFor(
     kept,
     ...(kept.history ? { history: kept.history } : {}),
     calculator: calculators.own,
-    trialCalculator: calculators.spare,
     isReadOnly: !hold.isMine,
     ...(hold.isMine ? { journal: shelf.journal(id) } : {}),
   });
