@@ -3,12 +3,13 @@ import type { CellValue } from '../base/value.ts';
 import { bookOf } from '../engine/book.ts';
 import type { Calculator, CellChange, CellEdit } from '../engine/calculator.ts';
 import { figureWorkbook } from '../engine/figure-workbook.ts';
-import { placeIn } from '../templates/place.ts';
-import { cellAt, sheetWithId } from '../workbook/cells.ts';
+import { placeIn, valueAtPlace } from '../templates/place.ts';
+import { cellAt } from '../workbook/cells.ts';
+import { namedSide } from '../workbook/comparison.ts';
 import type { Content, Workbook } from '../workbook/document.ts';
 import type { KeptWorkbook } from '../workbook/file.ts';
-import { namedBlock, type OrderLine, orderLines } from '../workbook/order.ts';
-import { type Concern, shownValue, standingOf } from '../workbook/standing.ts';
+import { type OrderLine, orderLines } from '../workbook/order.ts';
+import { type Concern, standingOf } from '../workbook/standing.ts';
 import { placeKey, placeOfKey, type Values } from '../workbook/values.ts';
 import { resultsOf } from './columns.ts';
 import { type Givens, type LotFault, lotGivens, lotWorkbook } from './lot-givens.ts';
@@ -179,7 +180,7 @@ function isSame(one: CellValue, other: CellValue): boolean {
 export function figuresOf(type: Workbook, kept: KeptWorkbook): LotFigures {
   const { workbook, values } = kept;
   return {
-    results: resultsOf(type).map(({ place }) => valueAtPlace(workbook, values, place)),
+    results: resultsOf(type).map(({ place }) => valueAtPlace(kept, place)),
     order: orderLines(kept),
     concerns: workbook.sheets.flatMap((sheet) =>
       standingOf(sheet, values).concerns.map(({ kind, sentence, address }) => ({
@@ -192,16 +193,7 @@ export function figuresOf(type: Workbook, kept: KeptWorkbook): LotFigures {
   };
 }
 
-function valueAtPlace(workbook: Workbook, values: Values, written: string): CellValue {
-  const place = placeIn(workbook, written);
-  return place ? shownValue(place.sheet, place.address, cellAt(place.sheet, place.address), values) : null;
-}
-
-function priceOf({ workbook, values }: KeptWorkbook): number | null {
-  const block = namedBlock(workbook, 'price');
-  const sheet = block ? sheetWithId(workbook, block.sheet) : undefined;
-  if (!block || !sheet) return null;
-  const { from } = block.range;
-  const value = shownValue(sheet, from, cellAt(sheet, from), values);
+function priceOf(kept: KeptWorkbook): number | null {
+  const value = namedSide(kept, 'price')?.value;
   return typeof value === 'number' ? value : null;
 }

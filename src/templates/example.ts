@@ -1,10 +1,8 @@
 import type { CellValue } from '../base/value.ts';
-import { cellAt } from '../workbook/cells.ts';
 import type { Workbook, WorkedExample } from '../workbook/document.ts';
-import { shownValue } from '../workbook/standing.ts';
 import type { Values } from '../workbook/values.ts';
 import { fill } from './fill.ts';
-import { placeIn } from './place.ts';
+import { valueAtPlace } from './place.ts';
 
 /** What came of a worked example. */
 export type ExampleResult =
@@ -35,15 +33,10 @@ export async function runExample(
   if (!filled.ok) return { type: 'lost', place: filled.fault.place };
   const values = await figure(filled.value);
   const differences = Object.entries(example.gives).flatMap(([place, { value, tolerance = exactly }]) => {
-    const got = valueIn(filled.value, values, place);
+    const got = valueAtPlace({ workbook: filled.value, values }, place);
     return agrees(value, got, tolerance) ? [] : [{ place, expected: value, got, tolerance }];
   });
   return differences.length === 0 ? { type: 'holds' } : { type: 'differs', differences };
-}
-
-function valueIn(workbook: Workbook, values: Values, written: string): CellValue {
-  const place = placeIn(workbook, written);
-  return place ? shownValue(place.sheet, place.address, cellAt(place.sheet, place.address), values) : null;
 }
 
 function agrees(expected: number | string, got: CellValue, tolerance: number): boolean {

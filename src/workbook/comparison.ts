@@ -231,7 +231,8 @@ export function compareNamed(
   return { before: was, after: is, by: moreBy(was?.value ?? null, is?.value ?? null), isSame };
 }
 
-function namedSide(kept: KeptWorkbook, name: string): Side | null {
+/** The figure behind a name, by the first cell of its block; null where the workbook has none. */
+export function namedSide(kept: KeptWorkbook, name: string): Side | null {
   const block = namedBlock(kept.workbook, name);
   const sheet = block ? sheetWithId(kept.workbook, block.sheet) : undefined;
   return block && sheet ? sideOf(sheet, block.range.from.row, block.range.from.column, kept) : null;
