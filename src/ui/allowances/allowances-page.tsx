@@ -27,7 +27,8 @@ export function AllowancesPage({ keeper, desk, session, state, onGo }: ShopPageP
   const wrap = table?.wraps.find(({ name }) => name === wanted) ?? table?.wraps[0] ?? null;
   const name = wrap?.name ?? null;
   const isNew = name !== null && !now?.wraps.some((one) => one.name === name);
-  const asIs = useSideBySide(workbook, isNew ? null : name, sizes);
+  // Only beside something that is tried: until then both are the same.
+  const asIs = useSideBySide(trial.isOn && !isNew ? workbook : null, name, sizes);
   const asTried = useSideBySide(trial.workbook, name, sizes);
 
   function keep(): void {
@@ -61,7 +62,7 @@ export function AllowancesPage({ keeper, desk, session, state, onGo }: ShopPageP
           <SideBySide
             wrap={wrap}
             tried={shown?.sizes ?? []}
-            now={trial.isOn && !isNew ? (asIs.figured?.sizes ?? null) : null}
+            now={asIs.figured?.sizes ?? null}
             isFiguring={asTried.isFiguring}
           />
         </>

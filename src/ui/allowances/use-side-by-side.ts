@@ -17,9 +17,9 @@ export interface Figured {
 const rest = 200;
 
 /** Figures a workbook anew each time that it changes, in a calculator of the page's own; what came last stays until then.
- *  Null before the first. */
+ *  Null before the first, and where there is no workbook to figure. */
 export function useSideBySide(
-  workbook: Workbook,
+  workbook: Workbook | null,
   wrap: string | null,
   sizes: readonly DuctSize[],
 ): {
@@ -39,6 +39,10 @@ export function useSideBySide(
     [],
   );
   useEffect(() => {
+    if (!workbook) {
+      setFigured(null);
+      return;
+    }
     let isWanted = true;
     setFiguring(true);
     const timer = setTimeout(async () => {
