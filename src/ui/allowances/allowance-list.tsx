@@ -2,7 +2,7 @@ import type { CellAddress } from '../../base/address.ts';
 import { writeAddress } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
-import { allowanceBlocks, singleAllowances } from '../../templates/single-allowances.ts';
+import { allowanceBlocks, singleAllowances } from '../../templates/allowances/fields.ts';
 import { TryField } from './try-field.tsx';
 import type { Trial } from './use-trial.ts';
 

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import { rectangularSizes, roundSizes } from '../../session/side-by-side.ts';
-import { wrapTable } from '../../templates/wrap-rows.ts';
+import { wrapTable } from '../../templates/allowances/wraps.ts';
 import { sheetWithId } from '../../workbook/cells.ts';
 import { namedBlock } from '../../workbook/order.ts';
 import type { ShopPageProps } from '../shop-page.ts';

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { SizeFigures, Way } from '../../session/side-by-side.ts';
 import { ways } from '../../session/side-by-side.ts';
-import type { WrapRow } from '../../templates/wrap-rows.ts';
+import type { WrapRow } from '../../templates/allowances/wraps.ts';
 import { Plot } from '../plot/plot.tsx';
 import { SideBySideTable, wayNames } from './side-by-side-table.tsx';
 

@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'react';
 import { type CellAddress, writeAddress } from '../../base/address.ts';
 import { referencesIn } from '../../formula/references.ts';
+import { nameOfCopy, type WrapRow, type WrapTable, wrapTable } from '../../templates/allowances/wraps.ts';
 import { tried } from '../../templates/trial.ts';
-import { nameOfCopy, type WrapRow, type WrapTable, wrapTable } from '../../templates/wrap-rows.ts';
 import { cellAt, sheetWithId } from '../../workbook/cells.ts';
 import type { Command } from '../../workbook/commands.ts';
 import type { Difference } from '../../workbook/difference.ts';

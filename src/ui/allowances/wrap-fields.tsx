@@ -1,8 +1,8 @@
 import { sameAddress } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
-import { singleAllowances } from '../../templates/single-allowances.ts';
-import type { WrapRow, WrapTable } from '../../templates/wrap-rows.ts';
+import { singleAllowances } from '../../templates/allowances/fields.ts';
+import type { WrapRow, WrapTable } from '../../templates/allowances/wraps.ts';
 import { cellAt, sheetWithId } from '../../workbook/cells.ts';
 import { namedBlock } from '../../workbook/order.ts';
 import { TryField } from './try-field.tsx';

@@ -1,7 +1,7 @@
-import type { CellAddress } from '../base/address.ts';
-import { cellAt, sheetWithId } from '../workbook/cells.ts';
-import { type Cell, isFormula, type Sheet, type Workbook } from '../workbook/document.ts';
-import { namedBlock } from '../workbook/order.ts';
+import type { CellAddress } from '../../base/address.ts';
+import { cellAt, sheetWithId } from '../../workbook/cells.ts';
+import { type Cell, isFormula, type Sheet, type Workbook } from '../../workbook/document.ts';
+import { namedBlock } from '../../workbook/order.ts';
 
 /** The table of wraps of a workbook, the block named `wraps`: a row of headings, then one wrap to a row. */
 export interface WrapTable {
