@@ -40,6 +40,15 @@ export async function openFiles(options: WindowOptions = {}): Promise<FilesPage>
   };
 }
 
+/** A new job from a template that came with the program, open in the grid. */
+export async function beginJob(template: string): Promise<FilesPage> {
+  const files = await openFiles();
+  await files.files();
+  await files.press(new RegExp(`^New job from ${template}\\.`));
+  await files.page.getByText(`from ${template}, revision`).waitFor();
+  return files;
+}
+
 export function quietLine(page: Page): Promise<string | null> {
   return page.locator('.header-quiet').textContent();
 }

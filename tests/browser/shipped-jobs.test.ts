@@ -1,17 +1,9 @@
 import { expect, test } from 'vitest';
-import { openFiles } from './files-page.ts';
+import { beginJob } from './files-page.ts';
 import { expectAccessible } from './support/axe.ts';
 
-async function begun(template: string) {
-  const files = await openFiles();
-  await files.files();
-  await files.press(new RegExp(`^New job from ${template}\\.`));
-  await files.page.getByText(`from ${template}, revision`).waitFor();
-  return files;
-}
-
 test('an apprentice answers by typing: a slip gets its hint, the right answer holds, and Start counts them', async () => {
-  const { page, goTo, type, shows } = await begun('Practice for apprentices');
+  const { page, goTo, type, shows } = await beginJob('Practice for apprentices');
   await goTo('Seal');
   await type('C3', '56.549');
   await expect.poll(() => shows('D3')).toContain('a tap has two seams');
@@ -23,7 +15,7 @@ test('an apprentice answers by typing: a slip gets its hint, the right answer ho
 });
 
 test('the mark of a problem cannot be typed over', async () => {
-  const { page, goTo, type, shows } = await begun('Practice for apprentices');
+  const { page, goTo, type, shows } = await beginJob('Practice for apprentices');
   await goTo('Seal');
   await type('D2', 'holds');
   await page.keyboard.press('Escape');
@@ -33,7 +25,7 @@ test('the mark of a problem cannot be typed over', async () => {
 });
 
 test('a whole house with its bonus room gets two branches more, and its order still holds', async () => {
-  const { goTo, type, shows } = await begun('Single-storey house');
+  const { goTo, type, shows } = await beginJob('Single-storey house');
   const boots = async () => {
     await goTo('Order');
     await expect.poll(() => shows('B2')).toContain('holds');

@@ -1,17 +1,9 @@
 import { expect, test } from 'vitest';
-import { openFiles } from './files-page.ts';
+import { beginJob } from './files-page.ts';
 import { expectAccessible } from './support/axe.ts';
 
-async function begun(template: string) {
-  const files = await openFiles();
-  await files.files();
-  await files.press(new RegExp(`^New job from ${template}\\.`));
-  await files.page.getByText(`from ${template}, revision`).waitFor();
-  return files;
-}
-
 test('a rectangular trunk is cut from as few blanks as its stock sheet holds', async () => {
-  const { page, goTo, type, shows } = await begun('Rectangular trunk with taps');
+  const { page, goTo, type, shows } = await beginJob('Rectangular trunk with taps');
   await goTo('Pieces');
   await type('A2', 'T1');
   await type('C2', '20');
@@ -29,7 +21,7 @@ test('a rectangular trunk is cut from as few blanks as its stock sheet holds', a
 });
 
 test('a filter that is too small for its air stops the work until it gets a second one', async () => {
-  const { page, goTo, type, shows } = await begun('Return and filter plenum');
+  const { page, goTo, type, shows } = await beginJob('Return and filter plenum');
   await goTo('Air');
   await type('B2', '1600');
   await type('B5', '20');
@@ -41,7 +33,7 @@ test('a filter that is too small for its air stops the work until it gets a seco
 });
 
 test('the blanks of a fitting stand on the cut list as soon as its line is whole', async () => {
-  const { page, goTo, type, shows } = await begun('Fittings');
+  const { page, goTo, type, shows } = await beginJob('Fittings');
   await goTo('Gored elbows');
   await type('A2', 'E1');
   await expect.poll(() => shows('G2')).toContain('still to fill in: diameter');
@@ -54,7 +46,7 @@ test('the blanks of a fitting stand on the cut list as soon as its line is whole
 });
 
 test('wraps are compared as soon as the duct is told', async () => {
-  const { page, goTo, type, shows } = await begun('Insulation comparison');
+  const { page, goTo, type, shows } = await beginJob('Insulation comparison');
   await goTo('Job');
   await type('B10', '16');
   await type('B12', '14\' 6 1/2"');

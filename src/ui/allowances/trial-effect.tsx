@@ -1,9 +1,8 @@
 import { useMemo } from 'react';
 import type { CellAddress } from '../../base/address.ts';
 import { compareCells } from '../../workbook/comparison.ts';
-import { comparisonParts } from '../../workbook/comparison-parts.ts';
 import type { KeptWorkbook } from '../../workbook/file.ts';
-import { CellDifferences } from '../compare/cell-differences.tsx';
+import { DifferenceParts } from '../compare/difference-parts.tsx';
 import { OrderDifferences } from '../compare/order-differences.tsx';
 
 /** What the numbers that are tried do to the open workbook: first the order and the money, then every cell. */
@@ -17,20 +16,12 @@ export function TrialEffect({
   readonly onGo: (sheetId: string, address: CellAddress) => void;
 }) {
   const cells = useMemo(() => compareCells(before, after), [before, after]);
-  const parts = comparisonParts(cells);
   const figured = cells.filter(({ kind }) => kind === 'figured' || kind === 'check').length;
   return (
     <>
       <p className="allowances-effect-words">{effectWords(figured)}</p>
       <OrderDifferences before={before} after={after} />
-      {parts.map(({ kind, says, cells: own }) => (
-        <details key={kind} className="allowances-effect-part" open={kind === 'check' || kind === 'figured'}>
-          <summary>
-            {says} <span>{own.length === 1 ? '1 cell' : `${own.length} cells`}</span>
-          </summary>
-          <CellDifferences cells={own} says={says} onGo={onGo} />
-        </details>
-      ))}
+      <DifferenceParts cells={cells} isOpen={(kind) => kind === 'check' || kind === 'figured'} onGo={onGo} />
     </>
   );
 }

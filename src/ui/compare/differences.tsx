@@ -1,10 +1,9 @@
 import { useMemo } from 'react';
 import type { CellAddress } from '../../base/address.ts';
 import { compareCells } from '../../workbook/comparison.ts';
-import { comparisonParts } from '../../workbook/comparison-parts.ts';
 import type { Workbook } from '../../workbook/document.ts';
 import type { KeptWorkbook } from '../../workbook/file.ts';
-import { CellDifferences } from './cell-differences.tsx';
+import { DifferenceParts } from './difference-parts.tsx';
 import { OrderDifferences } from './order-differences.tsx';
 
 /** Everything that differs between two workbooks: the order first, then what was given, chosen, checked and figured. */
@@ -21,7 +20,6 @@ export function Differences({
   readonly onGo: (sheetId: string, address: CellAddress) => void;
 }) {
   const cells = useMemo(() => compareCells(before, after), [before, after]);
-  const parts = comparisonParts(cells);
   return (
     <>
       <p className="compare-titles">
@@ -30,14 +28,11 @@ export function Differences({
       </p>
       {cells.length === 0 ? <p className="compare-empty">Nothing differs.</p> : null}
       <OrderDifferences before={before} after={after} />
-      {parts.map(({ kind, says, cells: own }) => (
-        <details key={kind} open={kind !== 'words'} className="compare-part">
-          <summary>
-            {says} <span>{own.length === 1 ? '1 cell' : `${own.length} cells`}</span>
-          </summary>
-          <CellDifferences cells={own} says={says} {...(open === 'after' ? { onGo } : {})} />
-        </details>
-      ))}
+      <DifferenceParts
+        cells={cells}
+        isOpen={(kind) => kind !== 'words'}
+        {...(open === 'after' ? { onGo } : {})}
+      />
     </>
   );
 }
