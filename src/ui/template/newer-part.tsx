@@ -7,38 +7,17 @@ import { isRewritten, sayBy, saySide } from '../../workbook/comparison-parts.ts'
 import type { Workbook } from '../../workbook/document.ts';
 import type { Values } from '../../workbook/values.ts';
 import type { ShopPageProps } from '../shop-page.ts';
-import { newerTemplate } from './known-templates.ts';
 import { isLeft, leave } from './left-revisions.ts';
 import { RevisedGivens } from './revised-givens.tsx';
+import { RevisionList } from './revision-list.tsx';
 import { TakeTick } from './take-tick.tsx';
-
-interface Found {
-  readonly newer: Workbook;
-  readonly older: Workbook | null;
-}
+import { useNewerTemplate } from './use-newer-template.ts';
 
 /** What a newer revision of its template would change in this job, cell by cell: to be taken, in part or whole, or left. */
 export function NewerPart(shop: ShopPageProps) {
-  const { keeper, desk, state } = shop;
-  const { workbook } = state;
-  const [found, setFound] = useState<Found | null>(null);
+  const found = useNewerTemplate(shop);
   const [said, setSaid] = useState('');
   const words = useRef<HTMLParagraphElement>(null);
-  const { id, template } = workbook;
-
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what is typed into the job makes no template newer
-  useEffect(() => {
-    let isWanted = true;
-    newerTemplate(keeper, desk, workbook).then(
-      (one) => {
-        if (isWanted) setFound(one);
-      },
-      () => {},
-    );
-    return () => {
-      isWanted = false;
-    };
-  }, [keeper, desk.shelf, id, template]);
 
   // The offer goes with what was pressed in it.
   useEffect(() => {
@@ -50,7 +29,7 @@ export function NewerPart(shop: ShopPageProps) {
       <p ref={words} className="template-taken" role="status" tabIndex={-1}>
         {said}
       </p>
-      {found && (found.newer.template?.revision ?? 1) > (template?.revision ?? 0) ? (
+      {found && (found.newer.template?.revision ?? 1) > (shop.state.workbook.template?.revision ?? 0) ? (
         <Offer shop={shop} found={found} onTaken={setSaid} />
       ) : null}
     </>
@@ -63,7 +42,7 @@ function Offer({
   onTaken,
 }: {
   readonly shop: ShopPageProps;
-  readonly found: Found;
+  readonly found: NonNullable<ReturnType<typeof useNewerTemplate>>;
   readonly onTaken: (sentence: string) => void;
 }) {
   const { keeper, session, state } = shop;
@@ -101,18 +80,11 @@ function Offer({
         {name} has revision {revision}; this job is from {workbook.template?.revision}
       </h2>
       <ul className="template-revisions">
-        {(found.newer.revisions ?? [])
-          .filter((one) => one.revision > (workbook.template?.revision ?? 0))
-          .map((one) => (
-            <li key={one.revision}>
-              <strong>Revision {one.revision}</strong> {one.says}
-              {one.despite ? (
-                <small className="template-despite">
-                  ! saved although a worked example came out otherwise: {one.despite}
-                </small>
-              ) : null}
-            </li>
-          ))}
+        <RevisionList
+          revisions={(found.newer.revisions ?? []).filter(
+            (one) => one.revision > (workbook.template?.revision ?? 0),
+          )}
+        />
       </ul>
       <p>What is filled in here stays, and so do the shop’s own allowances. One undo takes all of it back.</p>
       {made.told.length > 0 ? (

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { brokenExamples } from '../../templates/run-examples.ts';
 import type { ShopPageProps } from '../shop-page.ts';
 import { Field } from './field.tsx';
+import { RevisionList } from './revision-list.tsx';
 import { runAll } from './use-example-runs.ts';
 
 /** Saving a revision of a template, and what each one brought. */
@@ -67,16 +68,7 @@ export function RevisionsPart({ keeper, session, state }: ShopPageProps) {
         {said}
       </p>
       <ol className="template-revisions">
-        {[...(workbook.revisions ?? [])].reverse().map((one) => (
-          <li key={one.revision}>
-            <strong>Revision {one.revision}</strong> {one.says}
-            {one.despite ? (
-              <small className="template-despite">
-                ! saved although a worked example came out otherwise: {one.despite}
-              </small>
-            ) : null}
-          </li>
-        ))}
+        <RevisionList revisions={[...(workbook.revisions ?? [])].reverse()} />
       </ol>
     </section>
   );
