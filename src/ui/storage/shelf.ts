@@ -12,6 +12,8 @@ export interface ShelfEntry {
   readonly id: string;
   readonly title: string;
   readonly at: number;
+  /** As its last snapshot says; a job never becomes a template in place. */
+  readonly isTemplate: boolean;
 }
 
 /** The workbooks that this browser keeps. A workbook is its last snapshot and the differences since. */
@@ -47,7 +49,9 @@ export function createShelf(database: Database, now: () => number): Shelf {
   return {
     list: async () => {
       const entries = await database.getAll('workbooks');
-      return entries.map(({ id, title, at }) => ({ id, title, at })).sort((one, other) => other.at - one.at);
+      return entries
+        .map(({ id, title, at, stored }) => ({ id, title, at, isTemplate: isTemplate(stored) }))
+        .sort((one, other) => other.at - one.at);
     },
     read: async (id) => {
       const reading = database.transaction(['workbooks', 'log']);
@@ -118,4 +122,14 @@ function historyAfter(entry: StoredEntry, log: readonly LoggedDifference[]): His
     const mark = readMark(line.mark);
     return mark ? afterMark(history, mark, line.difference) : emptyHistory;
   }, readHistory(entry.history));
+}
+
+/** A first look, before anything is read through its schema. */
+function isTemplate(stored: unknown): boolean {
+  const workbook = partOf(stored, 'workbook');
+  return partOf(workbook, 'kind') === 'template';
+}
+
+function partOf(whole: unknown, part: string): unknown {
+  return typeof whole === 'object' && whole !== null ? Reflect.get(whole, part) : undefined;
 }

@@ -16,7 +16,8 @@ const read = new Map<string, Promise<KeptWorkbook | null>>();
 /** Every template of the shelf, newest first; each entry is read once for each of its states. */
 export async function shelfTemplates(keeper: DeskKeeper, desk: Desk): Promise<readonly KnownTemplate[]> {
   const found: KnownTemplate[] = [];
-  for (const { id, at } of desk.shelf) {
+  for (const { id, at, isTemplate } of desk.shelf) {
+    if (!isTemplate) continue;
     const key = `${id} ${at}`;
     const reading =
       read.get(key) ??
