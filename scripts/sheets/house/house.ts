@@ -16,7 +16,6 @@ import {
   heading,
   hours,
   inches,
-  inchesOfWater,
   onBelow,
   pounds,
   resistance,
@@ -24,6 +23,7 @@ import {
 } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 import { cautions, lotHead } from '../head.ts';
+import { whichPressure } from '../questions.ts';
 import { firstOf } from '../sentences.ts';
 import { looksIn, saysStop } from '../stops.ts';
 import { blanks, branches, flexIsUnderCode, type Plan, rooms, trunk, wraps } from './plan.ts';
@@ -178,16 +178,7 @@ export function houseForm(plan: Plan): Form {
       namedLine(
         'static_pressure',
         words('Static pressure'),
-        given(
-          {
-            asks: 'Which static pressure is the duct made for?',
-            least: 0.01,
-            most: 10,
-            why: 'duct is made for at most 10 in. w.g.',
-            usual: 1,
-          },
-          { content: 1, ...inchesOfWater },
-        ),
+        whichPressure,
         words('decides the least gauge, and whether long seams are sealed'),
       ),
       chosen(

@@ -24,6 +24,11 @@ const remark = { across: 3, ...onBelow };
 const dear = { least: 0, most: 1_000_000, why: 'a house does not cost a million' };
 const part = (least: number, most: number, why: string) => ({ least, most, why });
 
+type Limits = { readonly least: number; readonly most: number; readonly why: string };
+
+const money = asked(dollars);
+const rate = asked(share);
+
 export function priceForm(plan: Plan): Form {
   const listed = works(plan);
   const lastWork = listed.length + 1;
@@ -154,40 +159,15 @@ function job(what: 'cost' | 'profit' | 'total'): string {
   return `IF(labor_hours=0,"",PRICE.JOB(material,labor_cost,other_cost,overhead_rate,,margin,"margin",tax_rate,taxed,"at the end","${what}"))`;
 }
 
-type Limits = { readonly least: number; readonly most: number; readonly why: string };
-
-function money(
-  name: string,
-  label: string,
-  content: number,
-  asks: string,
-  limits: Limits,
-  says: string,
-): Line {
-  return namedLine(
-    name,
-    words(label),
-    given({ asks, ...limits, usual: content }, { content, ...dollars }),
-    words(says, remark),
-    null,
-    null,
-  );
-}
-
-function rate(
-  name: string,
-  label: string,
-  content: number,
-  asks: string,
-  limits: Limits,
-  says: string,
-): Line {
-  return namedLine(
-    name,
-    words(label),
-    given({ asks, ...limits, usual: content }, { content, ...share }),
-    words(says, remark),
-    null,
-    null,
-  );
+/** A cost or a share that the shop fills in: `dollars` or `share` says which. */
+function asked(more: typeof dollars) {
+  return (name: string, label: string, content: number, asks: string, limits: Limits, says: string): Line =>
+    namedLine(
+      name,
+      words(label),
+      given({ asks, ...limits, usual: content }, { content, ...more }),
+      words(says, remark),
+      null,
+      null,
+    );
 }

@@ -9,12 +9,12 @@ import {
   given,
   heading,
   inches,
-  resistance,
   share,
   words,
 } from '../cells.ts';
 import { emptyLine, type Form, form, line, namedLine } from '../form.ts';
 import { cautions, jobHead } from '../head.ts';
+import { whichR } from '../questions.ts';
 import { firstOf } from '../sentences.ts';
 import { wholeUp } from '../whole.ts';
 import { besideBought, wetChecks } from './compare.ts';
@@ -84,21 +84,7 @@ const lines = [
   ),
   emptyLine,
   line(heading('The wrap')),
-  namedLine(
-    'needed_r',
-    words('R needed'),
-    given(
-      {
-        asks: 'Which installed R does the local code or the customer ask for?',
-        least: 0,
-        most: 40,
-        why: 'no code asks for more on a duct',
-        usual: 8,
-      },
-      { content: 8, ...resistance },
-    ),
-    words('ask the local code; editions differ'),
-  ),
+  namedLine('needed_r', words('R needed'), whichR, words('ask the local code; editions differ')),
   namedLine(
     'wrap_method',
     words('Cut by'),

@@ -16,6 +16,7 @@ import {
 } from '../cells.ts';
 import { emptyLine, type Form, form, line, namedLine } from '../form.ts';
 import { cautions, jobHead } from '../head.ts';
+import { whichGaugeTable } from '../questions.ts';
 import { firstOf } from '../sentences.ts';
 import { saysStop } from '../stops.ts';
 import { runLines, runsTotalRow } from './runs.ts';
@@ -98,14 +99,7 @@ export const job: Form = form({
     namedLine(
       'gauge_table',
       words('Least gauge by'),
-      given(
-        {
-          asks: 'Which table of least gauges is law here? Ask the local code.',
-          choices: [...leastTables, 'not checked'],
-          usual: 'dwelling code',
-        },
-        { content: 'dwelling code' },
-      ),
+      whichGaugeTable,
       words(leastTables.join(', '), onBelow),
     ),
     namedLine(

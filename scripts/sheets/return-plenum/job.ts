@@ -16,6 +16,7 @@ import {
 } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 import { cautions, jobHead } from '../head.ts';
+import { whichGaugeTable } from '../questions.ts';
 import { firstOf, rowsFrom } from '../sentences.ts';
 import { saysStop } from '../stops.ts';
 import { wholeUp } from '../whole.ts';
@@ -75,19 +76,7 @@ const before: readonly Line[] = [
     ),
     words('decides the least gauge'),
   ),
-  namedLine(
-    'job_table',
-    words('Least gauge by'),
-    given(
-      {
-        asks: 'Which table of least gauges is law here? Ask the local code.',
-        choices: [...leastTables, 'not checked'],
-        usual: 'dwelling code',
-      },
-      { content: 'dwelling code' },
-    ),
-    words(leastTables.join(', '), onBelow),
-  ),
+  namedLine('job_table', words('Least gauge by'), whichGaugeTable, words(leastTables.join(', '), onBelow)),
   emptyLine,
   line(heading('How it stands')),
   line(words('Airflow of the unit'), figured('IF(unit_airflow="","",unit_airflow)', cubicFeet)),

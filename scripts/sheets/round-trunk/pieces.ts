@@ -1,7 +1,8 @@
-import { check, count, feetAndInches, gauge, given, heading, inches } from '../cells.ts';
+import { check, given, heading, inches } from '../cells.ts';
 import { type Form, form, type Line, line } from '../form.ts';
 import { allBlank, firstOf, missing } from '../sentences.ts';
 import { pastTheTable, pieceSize, sameMark, veryShort } from '../trunk/piece-check.ts';
+import { howLong, howManyCaps, whichGauge } from '../trunk/piece-questions.ts';
 import { besidePieces, pieceRows } from '../trunk/piece-rows.ts';
 
 export const pieces: Form = form({
@@ -39,37 +40,9 @@ function pieceLine(row: number): Line {
       { asks: 'What is its depth? Leave it blank for a round piece.', ...pieceSize, mayBeBlank: true },
       inches,
     ),
-    given(
-      {
-        asks: 'How long is the straight run, joint to joint?',
-        least: 1,
-        most: 1200,
-        why: 'a run under 1 in or over 100 ft is most likely a slip of the unit',
-        ...open,
-      },
-      feetAndInches,
-    ),
-    given(
-      {
-        asks: 'What gauge is it? Blank means the gauge of the job.',
-        least: 14,
-        most: 30,
-        why: 'duct is made of 14 to 30 ga sheet',
-        mayBeBlank: true,
-      },
-      gauge,
-    ),
-    given(
-      {
-        asks: 'How many of its ends are closed with a cap?',
-        least: 0,
-        most: 2,
-        why: 'a piece has two ends',
-        usual: 0,
-        mayBeBlank: true,
-      },
-      count,
-    ),
+    howLong(open),
+    whichGauge,
+    howManyCaps,
     check(lineCheck(row)),
   );
 }

@@ -1,5 +1,4 @@
 import { leastTables } from '../../../src/trade/gauge/least.ts';
-import { stretchOutMethods } from '../../../src/trade/wrap/stretch-out.ts';
 import {
   check,
   count,
@@ -8,7 +7,6 @@ import {
   gauge,
   given,
   heading,
-  inchesOfWater,
   pounds,
   resistance,
   squareFeet,
@@ -16,6 +14,7 @@ import {
 } from '../cells.ts';
 import { emptyLine, type Form, form, type Line, line, namedLine } from '../form.ts';
 import { cautions, jobHead } from '../head.ts';
+import { whichGaugeTable, whichMethod, whichPressure, whichR } from '../questions.ts';
 import { firstOf } from '../sentences.ts';
 import { gaugeRows, sheetsByGauge } from './gauges.ts';
 import { pastTheTable, veryShort } from './piece-check.ts';
@@ -111,60 +110,23 @@ export function jobSheet({ blanks, tapsNotCounted, made = [], orders = [] }: Tru
       ),
       words('one of the wraps on Allowances'),
     ),
-    namedLine(
-      'needed_r',
-      words('R needed'),
-      given(
-        {
-          asks: 'Which installed R does the local code or the customer ask for?',
-          least: 0,
-          most: 40,
-          why: 'no code asks for more on a duct',
-          usual: 8,
-        },
-        { content: 8, ...resistance },
-      ),
-      words('ask the local code; editions differ'),
-    ),
+    namedLine('needed_r', words('R needed'), whichR, words('ask the local code; editions differ')),
     namedLine(
       'wrap_method',
       words('How wrap is worked out'),
-      given(
-        {
-          asks: 'By the published table, by geometry, or by this shop’s own figures?',
-          choices: [...stretchOutMethods],
-          usual: 'published',
-        },
-        { content: 'published' },
-      ),
+      whichMethod,
       words('published, geometry or shop'),
     ),
     namedLine(
       'static_pressure',
       words('Static pressure'),
-      given(
-        {
-          asks: 'Which static pressure is the duct made for?',
-          least: 0.01,
-          most: 10,
-          why: 'duct is made for at most 10 in. w.g.',
-          usual: 1,
-        },
-        { content: 1, ...inchesOfWater },
-      ),
+      whichPressure,
       words('decides the least gauge, and long seams'),
     ),
     namedLine(
       'gauge_table',
       words('Least gauge by'),
-      given(
-        {
-          asks: 'Which table of least gauges is law here? Ask the local code.',
-          choices: [...leastTables, 'not checked'],
-          usual: 'dwelling code',
-        },
-        { content: 'dwelling code' },
-      ),
+      whichGaugeTable,
       words(leastTables.join(', '), wrapped),
     ),
     ...made,
