@@ -22,6 +22,15 @@ function long(key: string, heading: string, asks: string): Asked {
   return { key, heading, width: 9, question: { asks, ...run }, more: inches };
 }
 
+const turns: Asked = {
+  key: 'a',
+  heading: 'Turns',
+  width: 7,
+  question: { asks: 'What angle does it turn through? Blank means 90°.', ...turn, usual: 90 },
+  more: { unit: 'deg' },
+  blank: true,
+};
+
 const sides = [sized('w', 'Width', 'How wide is the duct?'), sized('d', 'Depth', 'How deep is the duct?')];
 
 const gore = (what: string, part = '') =>
@@ -34,14 +43,7 @@ export const goredElbows: Kind = {
   says: 'Fill in a line for each round elbow; cut its ends and its gores, and mark them by the ordinates in Working.',
   asks: [
     sized('d', 'Diameter', 'What is its diameter?'),
-    {
-      key: 'a',
-      heading: 'Turns',
-      width: 7,
-      question: { asks: 'What angle does it turn through? Blank means 90°.', ...turn, usual: 90 },
-      more: { unit: 'deg' },
-      blank: true,
-    },
+    turns,
     {
       key: 'n',
       heading: 'Pieces',
@@ -147,14 +149,7 @@ export const elbows: Kind = {
   asks: [
     sized('w', 'Width', 'How wide is the duct across the turn?'),
     sized('d', 'Depth', 'How deep is the duct, which heel and throat are wide?'),
-    {
-      key: 'a',
-      heading: 'Turns',
-      width: 7,
-      question: { asks: 'What angle does it turn through? Blank means 90°.', ...turn, usual: 90 },
-      more: { unit: 'deg' },
-      blank: true,
-    },
+    turns,
     {
       key: 'm',
       heading: 'Form',
