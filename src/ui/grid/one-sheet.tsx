@@ -112,18 +112,21 @@ export function OneSheet({
   const written = draft ? sheetWithId(state.workbook, draft.sheetId) : undefined;
   const isElsewhere = written !== undefined && written.id !== sheet.id;
   const locks = lockState(state.workbook);
-  const sight = {
-    sheet,
-    values: state.values,
-    locks,
-    selected,
-    marked,
-    range,
-    outlined,
-    dropping,
-    tagged,
-    waiting,
-  };
+  const sight = useMemo(
+    () => ({
+      sheet,
+      values: state.values,
+      locks,
+      selected,
+      marked,
+      range,
+      outlined,
+      dropping,
+      tagged,
+      waiting,
+    }),
+    [sheet, state.values, locks, selected, marked, range, outlined, dropping, tagged, waiting],
+  );
   const { table, wantFocus, wantInView } = useSheetTable(host, sight, {
     helpId: id,
     isEditing: draft !== null || menu !== null,

@@ -14,7 +14,7 @@ export interface KeptTable {
 /** Keeps a table on the page that shows what it is given, with the selected cell in view and the focus with it. */
 export function useSheetTable(
   host: RefObject<HTMLElement | null>,
-  { sheet, values, locks, selected, marked, range, outlined, dropping, tagged, waiting }: SheetSight,
+  sight: SheetSight,
   {
     helpId,
     isEditing,
@@ -30,19 +30,8 @@ export function useSheetTable(
   },
 ): KeptTable {
   const table = useRef<SheetTable | null>(null);
-  const first = useRef<SheetSight>({
-    sheet,
-    values,
-    locks,
-    selected,
-    marked,
-    range,
-    outlined,
-    dropping,
-    tagged,
-    waiting,
-  });
-  const focused = useRef(selected);
+  const first = useRef(sight);
+  const focused = useRef(sight.selected);
   const begins = useRef(isEditing);
   const isFocusWanted = useRef(false);
   const wanted = useRef<CellAddress | null>(null);
@@ -76,23 +65,13 @@ export function useSheetTable(
   }, [isAway, isEditing]);
 
   useLayoutEffect(() => {
-    table.current?.show({
-      sheet,
-      values,
-      locks,
-      selected,
-      marked,
-      range,
-      outlined,
-      dropping,
-      tagged,
-      waiting,
-    });
+    table.current?.show(sight);
     if (wanted.current) table.current?.reveal(wanted.current);
     wanted.current = null;
-  }, [sheet, values, locks, selected, marked, range, outlined, dropping, tagged, waiting]);
+  }, [sight]);
 
   useLayoutEffect(() => {
+    const { selected } = sight;
     const isMoved = !sameAddress(focused.current, selected);
     focused.current = selected;
     if (isEditing || !(isMoved || isFocusWanted.current)) return;
