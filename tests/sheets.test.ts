@@ -14,8 +14,9 @@ import { compareNamed } from '../src/workbook/comparison.ts';
 import type { Sheet, Workbook, WorkedExample } from '../src/workbook/document.ts';
 import { type KeptWorkbook, readWorkbookFile } from '../src/workbook/file.ts';
 import { orderLines } from '../src/workbook/order.ts';
+import { placeOfKey } from '../src/workbook/place-key.ts';
 import { shownValue, standingOf } from '../src/workbook/standing.ts';
-import { placeOfKey, type Values } from '../src/workbook/values.ts';
+import type { Values } from '../src/workbook/values.ts';
 
 const folder = new URL('../sheets/', import.meta.url);
 const files = readdirSync(folder).filter((name) => name.endsWith('.stretchout.json'));

@@ -1,5 +1,5 @@
 import type { CellValue } from '../base/value.ts';
-import { placeKey } from '../workbook/values.ts';
+import { placeKey } from '../workbook/place-key.ts';
 import type { Place } from './calculator.ts';
 
 /** The value of each formula cell as told last. */

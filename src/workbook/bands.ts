@@ -1,25 +1,13 @@
-import type { CellAddress } from '../base/address.ts';
 import { type CellValue, sameValue } from '../base/value.ts';
+import { columnsAtMost } from './place-key.ts';
 
 /** Values of one sheet by place. */
 export type SheetValues = ReadonlyMap<number, CellValue>;
-
-/** More than the 702 columns that a file may have. */
-const columnsAtMost = 1024;
 
 /** So many rows make a band. */
 export const rowsInBand = 64;
 
 const keysInBand = rowsInBand * columnsAtMost;
-
-/** One number for a place in a sheet, so that a map can hold it. */
-export function placeKey(address: CellAddress): number {
-  return address.row * columnsAtMost + address.column;
-}
-
-export function placeOfKey(key: number): CellAddress {
-  return { row: Math.floor(key / columnsAtMost), column: key % columnsAtMost };
-}
 
 /** A map that is parted into bands of rows. One that comes from another with some values new shares every band without
  *  news with it: an edit costs what it changes, and whoever looks at both sees where nothing has changed. */

@@ -4,10 +4,11 @@ import { cellsOf } from './cells.ts';
 import type { Cell, Sheet, Workbook } from './document.ts';
 import type { FileFault } from './file-fault.ts';
 import { bringUpToDate, newestVersion } from './migrations.ts';
+import { placeKey, placeOfKey } from './place-key.ts';
 import { liveValue } from './read-cell.ts';
 import { type StoredWorkbook, type WorkbookFile, workbookFile } from './schema.ts';
 import { brokenSeal, sealsOf } from './seal.ts';
-import { placeKey, placeOfKey, type Values } from './values.ts';
+import type { Values } from './values.ts';
 
 /** A workbook on disk: the document and, beside it, the values as last figured. */
 export interface KeptWorkbook {

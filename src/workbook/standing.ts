@@ -1,9 +1,10 @@
 import type { CellAddress } from '../base/address.ts';
 import { type CellValue, isFault } from '../base/value.ts';
-import { bandAt, placeKey, rowsInBand, type SheetValues } from './bands.ts';
+import { bandAt, rowsInBand, type SheetValues } from './bands.ts';
 import { readCheck } from './check.ts';
 import { type Cell, isFormula, type Row, type Sheet } from './document.ts';
 import { givenFault } from './entry.ts';
+import { placeKey } from './place-key.ts';
 import { type Values, valueAt } from './values.ts';
 import { wordCommandFault } from './wording.ts';
 

@@ -1,21 +1,12 @@
 import type { CellAddress } from '../base/address.ts';
 import type { CellValue } from '../base/value.ts';
 import { lineAfterMove } from '../formula/stretch.ts';
-import {
-  BandedValues,
-  type BandWriter,
-  placeKey,
-  placeOfKey,
-  type SheetValues,
-  sharingBands,
-  writeBands,
-} from './bands.ts';
+import { BandedValues, type BandWriter, type SheetValues, sharingBands, writeBands } from './bands.ts';
 import { cellAt } from './cells.ts';
 import { applyDifference, type Change, type Difference } from './difference.ts';
 import { isFormula, type Workbook } from './document.ts';
 import { moveOf } from './lines.ts';
-
-export { placeKey, placeOfKey };
+import { placeKey, placeOfKey } from './place-key.ts';
 
 /** The values of formula cells as last figured, by sheet name and place. Derived, so it may be thrown away. */
 export type Values = ReadonlyMap<string, SheetValues>;

@@ -9,7 +9,8 @@ import type { Dress } from '../../src/workbook/command/dress.ts';
 import type { Command } from '../../src/workbook/commands.ts';
 import { isFormula, type Workbook } from '../../src/workbook/document.ts';
 import { storedForm } from '../../src/workbook/file.ts';
-import { noValues, placeOfKey, type Values, withValues } from '../../src/workbook/values.ts';
+import { placeOfKey } from '../../src/workbook/place-key.ts';
+import { noValues, type Values, withValues } from '../../src/workbook/values.ts';
 import { cases } from '../depth.ts';
 import { sampleWorkbook } from '../workbook/sample.ts';
 

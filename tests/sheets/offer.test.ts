@@ -7,7 +7,7 @@ import { figureWorkbook } from '../../src/engine/figure-workbook.ts';
 import { fill } from '../../src/templates/fill.ts';
 import type { Workbook, WorkedExample } from '../../src/workbook/document.ts';
 import { readWorkbookFile } from '../../src/workbook/file.ts';
-import { placeOfKey } from '../../src/workbook/values.ts';
+import { placeOfKey } from '../../src/workbook/place-key.ts';
 
 function opened(name: string): Workbook {
   const text = readFileSync(new URL(`../../sheets/${name}.stretchout.json`, import.meta.url), 'utf8');

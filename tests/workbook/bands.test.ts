@@ -4,8 +4,9 @@ import type { CellValue } from '../../src/base/value.ts';
 import { standingsReader } from '../../src/session/standings.ts';
 import { bandAt, type SheetValues, writeBands } from '../../src/workbook/bands.ts';
 import type { Cell, Sheet, Workbook } from '../../src/workbook/document.ts';
+import { placeKey } from '../../src/workbook/place-key.ts';
 import { standingOf } from '../../src/workbook/standing.ts';
-import { noValues, placeKey, valuesAnew, withValues } from '../../src/workbook/values.ts';
+import { noValues, valuesAnew, withValues } from '../../src/workbook/values.ts';
 import { sampleWorkbook } from './sample.ts';
 
 const address = fc.record({ row: fc.nat(300), column: fc.nat(3) });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { CellValue } from '../../src/base/value.ts';
 import { readWorkbookFile, writeWorkbookFile } from '../../src/workbook/file.ts';
-import { placeKey } from '../../src/workbook/values.ts';
+import { placeKey } from '../../src/workbook/place-key.ts';
 import { wordFileFault } from '../../src/workbook/wording.ts';
 import { sampleWorkbook } from './sample.ts';
 

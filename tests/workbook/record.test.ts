@@ -3,10 +3,10 @@ import { describe, expect, test } from 'vitest';
 import type { CellValue } from '../../src/base/value.ts';
 import { writeBands } from '../../src/workbook/bands.ts';
 import { storedForm } from '../../src/workbook/file.ts';
+import { placeKey } from '../../src/workbook/place-key.ts';
 import { cellReader } from '../../src/workbook/read-cell.ts';
 import { readRecord, recordOf } from '../../src/workbook/record.ts';
 import { storedCell } from '../../src/workbook/schema.ts';
-import { placeKey } from '../../src/workbook/values.ts';
 import { sampleWorkbook } from './sample.ts';
 
 const kept = {

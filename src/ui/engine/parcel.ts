@@ -1,6 +1,6 @@
 import type { CellValue } from '../../base/value.ts';
 import type { CalculatorBook, CellChange } from '../../engine/calculator.ts';
-import { placeKey, placeOfKey } from '../../workbook/values.ts';
+import { placeKey, placeOfKey } from '../../workbook/place-key.ts';
 
 /** A whole book as one text: a browser hands half a million cells to a worker one by one, but a text as it stands. What
  *  stands in a book can be stored, so it goes through this text unharmed, as it goes through storage. */

@@ -4,7 +4,7 @@ import type { CellValue } from '../../../src/base/value.ts';
 import type { CellChange } from '../../../src/engine/calculator.ts';
 import { packBook, packValues, unpackBook, unpackValues } from '../../../src/ui/engine/parcel.ts';
 import type { Content } from '../../../src/workbook/document.ts';
-import { placeKey } from '../../../src/workbook/values.ts';
+import { placeKey } from '../../../src/workbook/place-key.ts';
 
 const number = fc.double({ noNaN: true, noDefaultInfinity: true }).map((one) => one + 0);
 const content: fc.Arbitrary<Content> = fc.oneof(

@@ -5,7 +5,8 @@ import { describe, expect, test } from 'vitest';
 import type { CellValue } from '../../../src/base/value.ts';
 import { writeSpreadsheet } from '../../../src/ui/files/spreadsheet-file.ts';
 import type { Workbook } from '../../../src/workbook/document.ts';
-import { placeKey, type Values } from '../../../src/workbook/values.ts';
+import { placeKey } from '../../../src/workbook/place-key.ts';
+import type { Values } from '../../../src/workbook/values.ts';
 import { formula, sampleWorkbook, sheetOf, words } from '../../workbook/sample.ts';
 
 const values: Values = new Map<string, ReadonlyMap<number, CellValue>>([

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { writeAddress } from '../../../src/base/address.ts';
 import { findCells, piecesOf, type Quest, withReplaced } from '../../../src/ui/find/find-cells.ts';
-import { placeKey, type Values } from '../../../src/workbook/values.ts';
+import { placeKey } from '../../../src/workbook/place-key.ts';
+import type { Values } from '../../../src/workbook/values.ts';
 import { sampleWorkbook } from '../../workbook/sample.ts';
 
 const plain: Quest = { text: '', where: 'values', isCaseKept: false, isWholeCell: false };
