@@ -2,7 +2,8 @@ import { useId, useRef, useState } from 'react';
 import { figureWorkbook } from '../../engine/figure-workbook.ts';
 import { allowancesOf } from '../../templates/allowances/apart.ts';
 import type { KeptWorkbook } from '../../workbook/file.ts';
-import { openFile, saveApart } from '../files/workbook-file.ts';
+import { OtherWorkbook } from '../files/other-workbook.tsx';
+import { type openFile, saveApart } from '../files/workbook-file.ts';
 import type { ShopPageProps } from '../shop-page.ts';
 import { CarryTable } from './carry-table.tsx';
 import './carry.css';
@@ -12,13 +13,11 @@ type Props = Pick<ShopPageProps, 'keeper' | 'desk' | 'session' | 'state'>;
 /** The shop's allowances apart from any job: saved as a file, and brought in from another workbook line by line. */
 export function CarryPart({ keeper, desk, session, state }: Props) {
   const heading = useId();
-  const picker = useRef<HTMLInputElement>(null);
   const words = useRef<HTMLParagraphElement>(null);
   const asked = useRef(0);
   const [other, setOther] = useState<KeptWorkbook | null>(null);
   const [said, setSaid] = useState('');
   const { workbook, values } = state;
-  const others = desk.shelf.filter(({ id }) => id !== workbook.id);
 
   async function save(): Promise<void> {
     await session.settled();
@@ -60,35 +59,15 @@ export function CarryPart({ keeper, desk, session, state }: Props) {
         <button type="button" onClick={save}>
           Save the allowances as a file
         </button>
-        <label>
-          Beside{' '}
-          <select
-            aria-label="Allowances of a workbook of the shelf"
-            value={others.some(({ id }) => id === other?.workbook.id) ? other?.workbook.id : ''}
-            onChange={({ target }) => target.value && take(keeper.read(target.value))}
-          >
-            <option value="">choose from the shelf</option>
-            {others.map(({ id, title }) => (
-              <option key={id} value={id}>
-                {title}
-              </option>
-            ))}
-          </select>
-        </label>
-        <button type="button" onClick={() => picker.current?.click()}>
-          Choose a file of allowances
-        </button>
-        <input
-          ref={picker}
-          type="file"
-          accept=".json,application/json"
-          hidden
-          aria-label="File of allowances to lay beside"
-          onChange={({ target }) => {
-            const [file] = target.files ?? [];
-            target.value = '';
-            if (file) take(openFile(file));
-          }}
+        <OtherWorkbook
+          keeper={keeper}
+          desk={desk}
+          openId={workbook.id}
+          chosenId={other?.workbook.id}
+          shelfWords="Allowances of a workbook of the shelf"
+          fileDeed="Choose a file of allowances"
+          fileWords="File of allowances to lay beside"
+          onTake={take}
         />
       </div>
       <p ref={words} className="carry-said" role="status" tabIndex={-1}>

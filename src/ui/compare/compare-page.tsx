@@ -1,7 +1,8 @@
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { figureWorkbook } from '../../engine/figure-workbook.ts';
 import type { KeptWorkbook } from '../../workbook/file.ts';
-import { openFile } from '../files/workbook-file.ts';
+import { OtherWorkbook } from '../files/other-workbook.tsx';
+import type { openFile } from '../files/workbook-file.ts';
 import type { ShopPageProps } from '../shop-page.ts';
 import { Differences } from './differences.tsx';
 import './compare.css';
@@ -11,9 +12,7 @@ export function ComparePage({ keeper, desk, session, state, onGo }: ShopPageProp
   const [other, setOther] = useState<KeptWorkbook | null>(null);
   const [said, setSaid] = useState('');
   const [isTurned, setTurned] = useState(false);
-  const picker = useRef<HTMLInputElement>(null);
   const { workbook } = state;
-  const others = desk.shelf.filter((entry) => entry.id !== workbook.id);
 
   async function take(kept: Promise<Awaited<ReturnType<typeof openFile>>>): Promise<void> {
     setSaid('Figuring the other workbook …');
@@ -32,34 +31,14 @@ export function ComparePage({ keeper, desk, session, state, onGo }: ShopPageProp
   return (
     <section className="compare" aria-label="Compare workbooks">
       <div className="compare-choice">
-        <label>
-          Beside{' '}
-          <select
-            value={others.some(({ id }) => id === other?.workbook.id) ? other?.workbook.id : ''}
-            onChange={(event) => event.target.value && take(keeper.read(event.target.value))}
-          >
-            <option value="">choose from the shelf</option>
-            {others.map(({ id, title }) => (
-              <option key={id} value={id}>
-                {title}
-              </option>
-            ))}
-          </select>
-        </label>
-        <button type="button" onClick={() => picker.current?.click()}>
-          Choose a file
-        </button>
-        <input
-          ref={picker}
-          type="file"
-          accept=".json,application/json"
-          hidden
-          aria-label="Workbook file to compare with"
-          onChange={(event) => {
-            const [file] = event.target.files ?? [];
-            event.target.value = '';
-            if (file) take(openFile(file));
-          }}
+        <OtherWorkbook
+          keeper={keeper}
+          desk={desk}
+          openId={workbook.id}
+          chosenId={other?.workbook.id}
+          fileDeed="Choose a file"
+          fileWords="Workbook file to compare with"
+          onTake={take}
         />
         <label>
           <input type="checkbox" checked={isTurned} onChange={(event) => setTurned(event.target.checked)} />{' '}
