@@ -1,4 +1,4 @@
-import { Suspense, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { Suspense, useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { CellAddress, CellRange } from '../base/address.ts';
 import type { Outcome } from '../base/outcome.ts';
 import type { Session } from '../session/session.ts';
@@ -60,6 +60,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   /** The sheet whose needs are looked at; null for all of them. */
   const [attention, setAttention] = useState<string | null>(null);
   const [dressWish, setDressWish] = useState<DressWish | null>(null);
+  const forgetDressWish = useCallback(() => setDressWish(null), []);
   const [told, setTold] = useState<{ readonly notice: NoticeText | null; readonly of: Session } | null>(null);
   // What was said of one workbook is not said over another.
   const notice = told?.of === session ? told.notice : null;
@@ -335,6 +336,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
             selection={subject.sheetId === sheetId ? selection : null}
             isInView={subject.sheetId === sheetId}
             dressWish={dressWish}
+            onDressed={forgetDressWish}
             onGo={(to, cell) => go(to, cell)}
             key={`${workbook.id}`}
           />

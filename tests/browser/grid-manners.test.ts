@@ -31,6 +31,7 @@ test('the mark of a note stands clear of the words of its cell', async () => {
   const { page, cell } = await openRanges();
   await cell('B2').click();
   await page.keyboard.press('Shift+F9');
+  await expect.poll(() => page.getByLabel('Note', { exact: true }).evaluate(hasFocus)).toBe(true);
   await page.keyboard.type('measured twice');
   await cell('C3').click();
   const gap = () =>
@@ -43,6 +44,30 @@ test('the mark of a note stands clear of the words of its cell', async () => {
       return sign.getBoundingClientRect().left - range.getBoundingClientRect().right;
     });
   await expect.poll(gap).toBeGreaterThanOrEqual(0);
+});
+
+test('what is typed while the form for a note is still fetched does not land in the cell', async () => {
+  const { page, cell } = await openRanges();
+  let letItCome = () => {};
+  const isWanted = new Promise<void>((resolve) => {
+    letItCome = resolve;
+  });
+  await page.route(/cell-dress/, async (route) => {
+    await isWanted;
+    await route.continue();
+  });
+  await page.reload();
+  await cell('B2').click();
+  const words = cell('B2').locator('.sheet-cell-words');
+  const before = await words.textContent();
+  await page.keyboard.press('Shift+F9');
+  await page.keyboard.type('9');
+  letItCome();
+  await expect.poll(() => page.getByLabel('Note', { exact: true }).evaluate(hasFocus)).toBe(true);
+  await page.keyboard.type('measured twice');
+  await cell('C3').click();
+  await cell('B2').locator('.cell-note-sign').waitFor();
+  expect(await words.textContent()).toBe(before);
 });
 
 test('a search that has put something in all cells keeps the focus', async () => {
@@ -103,3 +128,7 @@ test('the numbers and letters of what is selected are marked, also of columns th
   expect(await rowNumber(4).getAttribute('data-reached')).toBe(null);
   expect(await columnLetter('B').getAttribute('data-reached')).toBe('');
 });
+
+function hasFocus(element: Element): boolean {
+  return element === document.activeElement;
+}

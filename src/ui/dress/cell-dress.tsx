@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { type CellAddress, type CellRange, sameAddress, writeRange } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import { mayGoAcross } from '../../workbook/across.ts';
@@ -23,7 +23,7 @@ import './cell-dress.css';
 /** More than anybody dresses by hand, and few enough to be done while one waits. */
 const mostCells = 50_000;
 
-/** That part of Working is asked for; every time anew. */
+/** That part of Working is asked for, and has not been reached yet. */
 export interface DressWish {
   readonly part: 'whole' | 'note';
 }
@@ -34,29 +34,32 @@ export function CellDress({
   sheet,
   range,
   wish,
+  onGranted,
 }: {
   readonly session: Session;
   readonly sheet: Sheet;
   readonly range: CellRange;
   readonly wish: DressWish | null;
+  readonly onGranted: () => void;
 }) {
   const details = useRef<HTMLDetailsElement>(null);
-  const granted = useRef(wish);
   const [isOpen, setOpen] = useState(false);
   const drafts = useRef(new Map<string, QuestionDraft>());
   const { from, to } = range;
   const count = (to.row - from.row + 1) * (to.column - from.column + 1);
   const key = `${sheet.id} ${writeRange(range)}`;
-  useEffect(() => {
-    if (wish === granted.current) return;
+  // Before the next key is taken: what is typed at once after the wish goes into the field, not into the cell.
+  useLayoutEffect(() => {
+    if (!wish) return;
     if (!isOpen) {
       setOpen(true);
       return;
     }
-    granted.current = wish;
-    const wanted = wish?.part === 'note' ? '.cell-dress-note textarea' : 'select';
-    details.current?.querySelector<HTMLElement>(wanted)?.focus();
-  }, [wish, isOpen]);
+    const wanted = wish.part === 'note' ? '.cell-dress-note textarea' : 'select';
+    const form = details.current;
+    (form?.querySelector<HTMLElement>(wanted) ?? form?.querySelector('summary'))?.focus();
+    onGranted();
+  }, [wish, isOpen, onGranted]);
 
   return (
     <details

@@ -1,4 +1,4 @@
-import { Suspense, useEffect, useRef } from 'react';
+import { Suspense, useEffect, useLayoutEffect, useRef } from 'react';
 import { type CellAddress, writeAddress } from '../../base/address.ts';
 import { isFault } from '../../base/value.ts';
 import type { Explanation } from '../../session/explanation.ts';
@@ -29,6 +29,7 @@ export function WorkingPanel({
   selection,
   isInView,
   dressWish,
+  onDressed,
   onGo,
 }: {
   readonly session: Session;
@@ -37,6 +38,8 @@ export function WorkingPanel({
   /** Whether the sheet of the cell stands before the person; what they do not see they do not dress. */
   readonly isInView: boolean;
   readonly dressWish: DressWish | null;
+  /** The part that was asked for has the focus. */
+  readonly onDressed: () => void;
   /** Null while a single cell is selected. */
   readonly selection: SelectedCells | null;
   readonly onGo: (sheetId: string, address: CellAddress) => void;
@@ -63,16 +66,28 @@ export function WorkingPanel({
         <p className="working-quiet">Choose a cell to see how it is worked out.</p>
       )}
       {sheet && explanation && isInView ? (
-        <Suspense fallback={null}>
+        <Suspense fallback={dressWish ? <OnItsWay /> : null}>
           <CellDress
             session={session}
             sheet={sheet}
             wish={dressWish}
+            onGranted={onDressed}
             range={selection?.range ?? { from: explanation.address, to: explanation.address }}
           />
         </Suspense>
       ) : null}
     </section>
+  );
+}
+
+/** Takes the focus until the part that was asked for is fetched, so that nothing typed meanwhile lands in the cell. */
+function OnItsWay() {
+  const words = useRef<HTMLParagraphElement>(null);
+  useLayoutEffect(() => words.current?.focus(), []);
+  return (
+    <p ref={words} tabIndex={-1} className="working-quiet">
+      One moment …
+    </p>
   );
 }
 
