@@ -38,19 +38,19 @@ export function trunkShape(placeOf: PlaceOf): HouseOption {
   };
 }
 
-/** What a lot table shows of every house. */
+/** What a lot table shows of every house, in the order of its columns: what it comes to before how it comes to that. */
 export function results(placeOf: PlaceOf, rates: readonly HouseResult[]): readonly HouseResult[] {
   const total = { room: rooms.last + 1, branch: branches.last + 1, blank: blanks.last + 1 };
   return [
-    { name: 'Handed fittings', place: placeOf('fittings_hand') },
-    { name: 'Air, cfm', place: rooms.from('airflow', total.room) },
-    ...rates,
-    { name: 'Sheet metal, lb', place: blanks.from('weight', total.blank) },
+    { name: 'Price', place: placeOf('price') },
+    { name: 'Hours', place: placeOf('labor_hours') },
     { name: 'Sheets', place: blanks.from('sheets', total.blank) },
     { name: 'Rolls of wrap', place: placeOf('wrap_rolls') },
-    { name: 'Branches', place: branches.from('branches', total.branch) },
+    { name: 'Sheet metal, lb', place: blanks.from('weight', total.blank) },
     { name: 'Flex, ft', place: branches.from('bought', total.branch) },
-    { name: 'Hours', place: placeOf('labor_hours') },
-    { name: 'Price', place: placeOf('price') },
+    { name: 'Branches', place: branches.from('branches', total.branch) },
+    { name: 'Air, cfm', place: rooms.from('airflow', total.room) },
+    ...rates,
+    { name: 'Handed fittings', place: placeOf('fittings_hand') },
   ];
 }

@@ -13,6 +13,7 @@ import { choiceOf, lotGivens } from '../../lots/lot-givens.ts';
 import { isSameName, type Lot, type LotTable, typeName, typeNamed } from '../../lots/lot-table.ts';
 import { wordLeftOut } from '../../lots/wording.ts';
 import { showValue } from '../../workbook/show.ts';
+import { showResult, unitOver } from './result-show.ts';
 
 /** A column of the lot table on the screen. */
 export type GridColumn =
@@ -24,14 +25,15 @@ export type GridColumn =
   | { readonly kind: 'result'; readonly column: ResultColumn }
   | { readonly kind: 'remark' };
 
+/** What comes of a lot stands right beside how it stands, in sight without moving; what it says follows. */
 export function gridColumns({ options, givens, results }: LotColumns): readonly GridColumn[] {
   return [
     { kind: 'name' },
     { kind: 'type' },
     { kind: 'state' },
+    ...results.map((column) => ({ kind: 'result', column }) as const),
     ...options.map((name) => ({ kind: 'option', name }) as const),
     ...givens.map((label) => ({ kind: 'given', label }) as const),
-    ...results.map((column) => ({ kind: 'result', column }) as const),
     { kind: 'remark' },
   ];
 }
@@ -77,6 +79,12 @@ export function headOf(column: GridColumn): string {
     case 'remark':
       return 'Remark';
   }
+}
+
+/** The unit of a result, where neither its name nor its figures say it. */
+export function unitUnder(column: GridColumn): string | null {
+  const unit = column.kind === 'result' ? unitOver(column.column) : null;
+  return unit === null || headOf(column).endsWith(unit) ? null : unit;
 }
 
 /** What a cell of the lot table shows. */
@@ -131,8 +139,7 @@ export function gridCell(
       const index = type ? resultsOf(type).findIndex((one) => isSameResult(one, column.column)) : -1;
       if (index < 0) return nothing;
       if (outcome?.type !== 'figured') return { text: outcome ? '' : '…', says: 'figured' };
-      const { unit, format } = column.column.cell;
-      return { text: showValue(outcome.figures.results[index] ?? null, unit, format).text, says: 'figured' };
+      return { text: showResult(column.column, outcome.figures.results[index] ?? null), says: 'figured' };
     }
     case 'remark':
       return { text: lot.remark ?? '', says: 'own' };

@@ -5,7 +5,7 @@ import type { LotOutcome } from '../../lots/figure-lots.ts';
 import type { LotTable } from '../../lots/lot-table.ts';
 import type { LotTotal } from '../../lots/totals.ts';
 import { columnWidths } from './column-widths.ts';
-import { canEdit, commandFor, type GridColumn, gridCell, headOf } from './grid-columns.ts';
+import { canEdit, commandFor, type GridColumn, gridCell, headOf, unitUnder } from './grid-columns.ts';
 import { stepFrom } from './grid-step.ts';
 import type { FieldEnd } from './lot-field.tsx';
 import { LotRow, type OpenField } from './lot-row.tsx';
@@ -168,7 +168,8 @@ export function LotGrid({
                 data-kind={column.kind}
                 className="lots-cell"
               >
-                {headOf(column)}
+                <span>{headOf(column)}</span>
+                {unitUnder(column) ? <small> {unitUnder(column)}</small> : null}
               </th>
             ))}
           </tr>

@@ -1,9 +1,8 @@
-import { units } from '../../base/unit.ts';
 import { isSameResult } from '../../lots/columns.ts';
 import { type LotTotal, leftOutTogether } from '../../lots/totals.ts';
 import { lotsInWords, wordLeftOut } from '../../lots/wording.ts';
-import { showValue } from '../../workbook/show.ts';
 import { type GridColumn, headOf } from './grid-columns.ts';
+import { showResult } from './result-show.ts';
 
 /** Under all lots: what each result comes to over all of them, and how many lots that is without. */
 export function TotalsRow({
@@ -56,11 +55,8 @@ function leftOutWords({ leftOut, counted }: LotTotal): string {
 
 /** `$55,732.02`, or `5.2 to 6.9` for what does not add up. */
 export function sayTotal({ column, sum, least, most }: LotTotal): string {
-  const show = (value: number) => showValue(value, column.cell.unit, column.cell.format).text;
-  if (sum !== null) return show(sum);
+  if (sum !== null) return showResult(column, sum);
   if (least === null || most === null) return '';
-  if (show(least) === show(most)) return show(least);
-  const label = column.cell.unit ? units[column.cell.unit].label : '';
-  const bare = show(least).endsWith(` ${label}`) ? show(least).slice(0, -label.length - 1) : show(least);
-  return `${bare} to ${show(most)}`;
+  const [from, to] = [showResult(column, least), showResult(column, most)];
+  return from === to ? from : `${from} to ${to}`;
 }

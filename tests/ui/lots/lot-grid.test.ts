@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Unit } from '../../../src/base/unit.ts';
 import { lotColumns } from '../../../src/lots/columns.ts';
 import { runLotCommand } from '../../../src/lots/commands.ts';
 import {
@@ -7,8 +8,11 @@ import {
   gridCell,
   gridColumns,
   headOf,
+  unitUnder,
 } from '../../../src/ui/lots/grid-columns.ts';
 import { stepFrom } from '../../../src/ui/lots/grid-step.ts';
+import { showResult } from '../../../src/ui/lots/result-show.ts';
+import type { Format } from '../../../src/workbook/document.ts';
 import { lot, smallHouse, tableOf } from '../../lots/small-house.ts';
 
 const table = tableOf(
@@ -20,20 +24,20 @@ const table = tableOf(
 );
 const columns = gridColumns(lotColumns(table.types));
 
-test('house types that call something the same share its column', () => {
+test('house types that call something the same share its column, and figures come before what is chosen', () => {
   expect(columns.map(headOf)).toEqual([
     'Lot',
     'House type',
     'Stands',
+    'Wrap',
+    'Rolls',
+    'R left',
+    'Price',
     'Insulation',
     'Bonus room',
     'Length of the trunk',
     'Diameter',
     'Branches',
-    'Wrap',
-    'Rolls',
-    'R left',
-    'Price',
     'Remark',
   ]);
 });
@@ -42,7 +46,7 @@ describe('in sight', () => {
   const heads = (sight: 'differs' | 'figures' | 'all') => columnsInSight(table, columns, sight).map(headOf);
 
   test('what differs is what any lot says itself', () => {
-    expect(heads('differs').slice(3, 5)).toEqual(['Insulation', 'Length of the trunk']);
+    expect(heads('differs').slice(7)).toEqual(['Insulation', 'Length of the trunk']);
     expect(heads('figures')).toEqual(['Lot', 'House type', 'Stands', 'Wrap', 'Rolls', 'R left', 'Price']);
     expect(heads('all')).toHaveLength(columns.length);
   });
@@ -77,4 +81,23 @@ test('keys walk to the edges and stay inside', () => {
   expect(stepFrom(from, 'End', false, size, 5)).toEqual({ row: 3, column: 8 });
   expect(stepFrom({ row: 0, column: 0 }, 'ArrowLeft', false, size, 5)).toEqual({ row: 0, column: 0 });
   expect(stepFrom(from, 'x', false, size, 5)).toBeNull();
+});
+
+test('a unit stands once over the figures of a result; a price and a tape length say their own', () => {
+  const head = (unit: Unit, format?: Format) =>
+    unitUnder({
+      kind: 'result',
+      column: { name: 'Flex, ft', adds: true, cell: { unit, ...(format ? { format } : {}) } },
+    });
+  expect(head('inwgPer100Ft')).toBe('in. w.g./100 ft');
+  expect(head('ft')).toBeNull(); // its name says it
+  expect(head('in', { type: 'tape', denominator: 16, round: 'up', feet: false })).toBeNull();
+  expect([head('money'), head('percent'), head('count'), head('r')]).toEqual([null, null, null, null]);
+  const shown = (unit: Unit, value: number) =>
+    showResult({ name: 'One', adds: true, cell: { unit, format: { type: 'decimal', places: 1 } } }, value);
+  expect([shown('lb', 1622.36), shown('money', 4415.9), shown('percent', 0.075)]).toEqual([
+    '1,622.4',
+    '$4,415.9',
+    '7.5 %',
+  ]);
 });
