@@ -74,7 +74,7 @@ export async function createDeskKeeper(
     const { offShelf } = place.desk;
     place = { ...next, desk: { ...next.desk, offShelf } };
     await next.store(); // so that this one is opened first the next time
-    for (const listener of listeners) listener();
+    await showShelf(); // with what the other one was left as
   }
 
   return {

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { readLotTableFile } from '../../src/lots/file.ts';
@@ -47,6 +48,52 @@ async function openExample(options: WindowOptions = {}): Promise<LotsPage> {
 }
 
 describe('twelve lots of two house types', slow, () => {
+  test('only house types are offered to be added: those with the program, the open one, and of the shelf what is one', async () => {
+    const { page, faults } = await openExample();
+    const open = async (file: string, title: string) => {
+      await page.getByLabel('Workbook file', { exact: true }).setInputFiles(sheetFile(file));
+      await page.locator('header').getByText(title).first().waitFor();
+      await page.getByRole('button', { name: 'House types and lots' }).click();
+    };
+    const offered = async () =>
+      (
+        await page
+          .getByLabel('Add a house type, or take a newer revision')
+          .getByRole('option')
+          .allTextContents()
+      ).slice(1);
+    const shipped = ['Single-storey house', 'Two-storey town house'];
+    expect(await offered()).toEqual(shipped);
+    await open('town-house.template', 'Two-storey town house');
+    expect(await offered()).toEqual(['Two-storey town house, as it stands open here', ...shipped]);
+    await open('round-trunk.template', 'Round trunk');
+    expect(await offered()).toEqual([...shipped, 'Two-storey town house']);
+    expect(faults).toEqual([]);
+  });
+
+  test.each([
+    [
+      1440,
+      900,
+      ['Price', 'Hours', 'Sheets', 'Rolls of wrap', 'Sheet metal, lb', 'Flex, ft', 'Branches', 'Air, cfm'],
+    ],
+    [1024, 768, ['Price', 'Hours', 'Sheets', 'Rolls of wrap']],
+  ])(
+    'at %i by %i the price and the main results stand in sight, with their totals',
+    async (width, height, results) => {
+      const { page } = await openExample({ size: { width, height } });
+      const table = await page.locator('.lots-scroller').boundingBox();
+      expect((table?.y ?? 0) + (table?.height ?? 0)).toBeLessThanOrEqual(height);
+      for (const result of results) {
+        const head = await page.getByRole('columnheader', { name: result, exact: true }).boundingBox();
+        expect(head?.x, result).toBeGreaterThan(table?.x ?? 0);
+        expect((head?.x ?? 0) + (head?.width ?? 0), result).toBeLessThanOrEqual(
+          (table?.x ?? 0) + (table?.width ?? 0),
+        );
+      }
+    },
+  );
+
   test('stand with their figures, their totals and one order; the page is accessible', async () => {
     const { page, shows, faults } = await openExample();
     expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('14');
@@ -216,7 +263,9 @@ describe('lots from and to files', slow, () => {
     await press('Begin a lot table');
     await page.getByText('No lots yet. Add a house type first.').waitFor();
     const add = page.getByLabel('Add a house type, or take a newer revision');
-    await add.selectOption('Round trunk');
+    await page
+      .getByLabel('House type file', { exact: true })
+      .setInputFiles(sheetFile('round-trunk.template'));
     await page.getByText('“Round trunk” is no house type').waitFor();
     await add.selectOption('Single-storey house');
     await page.getByText(/^Single-storey house, revision \d+ is a house type of this table now/).waitFor();
@@ -228,6 +277,10 @@ describe('lots from and to files', slow, () => {
     expect(faults).toEqual([]);
   });
 });
+
+function sheetFile(name: string): string {
+  return fileURLToPath(new URL(`../../sheets/${name}.stretchout.json`, import.meta.url));
+}
 
 function money(text: string): number {
   return Number(text.replace(/[$,]/g, ''));

@@ -6,6 +6,8 @@ import { noValues } from '../../workbook/values.ts';
 export interface ShippedTemplate {
   readonly name: string;
   readonly says: string;
+  /** Set for a house type, which a lot table can take. */
+  readonly isHouseType?: true;
   readonly load: () => Promise<{ readonly default: string }>;
 }
 
@@ -23,11 +25,13 @@ export const shippedTemplates: readonly ShippedTemplate[] = [
   {
     name: 'Single-storey house',
     says: 'A whole house with an attic trunk and flex branches: sizes from the loads, blanks, wrap, order and price.',
+    isHouseType: true,
     load: () => import('../../../sheets/single-storey.template.stretchout.json?raw'),
   },
   {
     name: 'Two-storey town house',
     says: 'A whole house with a system below and one above, each with its own trunk: sizes, blanks, wrap, order and price.',
+    isHouseType: true,
     load: () => import('../../../sheets/town-house.template.stretchout.json?raw'),
   },
   {

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
 import { failed, type Outcome } from '../../base/outcome.ts';
 import { typeWords } from '../../lots/columns.ts';
-import { runLotCommand } from '../../lots/commands.ts';
+import { isHouseType, runLotCommand } from '../../lots/commands.ts';
 import { isSameName, typeName, typeNamed } from '../../lots/lot-table.ts';
 import { wordLotFault } from '../../lots/wording.ts';
 import type { Workbook } from '../../workbook/document.ts';
@@ -11,6 +11,8 @@ import { shippedTemplates } from '../files/new-workbook.ts';
 import { openFile } from '../files/workbook-file.ts';
 import type { ShopPageProps } from '../shop-page.ts';
 import type { LotDesk, LotDeskState } from './lot-desk.ts';
+
+const shippedHouseTypes = shippedTemplates.filter(({ isHouseType }) => isHouseType);
 
 /** The house types of a lot table: which, at which revision, for how many lots; others are added and newer ones taken. */
 export function HouseTypes({
@@ -28,9 +30,10 @@ export function HouseTypes({
   const [losing, setLosing] = useState<{ readonly workbook: Workbook; readonly sentence: string } | null>(
     null,
   );
+  const { workbook: opened } = shop.state;
+  const onShelf = shop.desk.shelf.filter(({ id, isHouseType }) => isHouseType && id !== opened.id);
   const table = lots.open?.table;
   if (!table) return null;
-  const { workbook: opened } = shop.state;
 
   /** A type that is there already is taken in its newer revision, when what its lots say fits it. */
   function offer(read: Outcome<Workbook, string>): void {
@@ -101,30 +104,31 @@ export function HouseTypes({
       {lots.isReadOnly ? null : (
         <div className="lots-deeds">
           <select
+            className="lots-type-choice"
             aria-label="Add a house type, or take a newer revision"
             value=""
             onChange={(event) => event.target.value && choose(event.target.value)}
           >
-            <option value="">Add a house type, or take a newer revision …</option>
-            {opened.kind === 'template' ? (
+            <option value="">Add or renew a house type …</option>
+            {isHouseType(opened) ? (
               <option value="open">{opened.title}, as it stands open here</option>
             ) : null}
             <optgroup label="With the program">
-              {shippedTemplates.map(({ name }) => (
+              {shippedHouseTypes.map(({ name }) => (
                 <option key={name} value={`shipped ${name}`}>
                   {name}
                 </option>
               ))}
             </optgroup>
-            <optgroup label="On the shelf">
-              {shop.desk.shelf
-                .filter(({ id }) => id !== opened.id)
-                .map(({ id, title }) => (
+            {onShelf.length > 0 ? (
+              <optgroup label="On the shelf">
+                {onShelf.map(({ id, title }) => (
                   <option key={id} value={`shelf ${id}`}>
                     {title}
                   </option>
                 ))}
-            </optgroup>
+              </optgroup>
+            ) : null}
           </select>
           <button type="button" onClick={() => files.current?.click()}>
             House type from a file

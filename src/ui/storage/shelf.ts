@@ -14,6 +14,8 @@ export interface ShelfEntry {
   readonly at: number;
   /** As its last snapshot says; a job never becomes a template in place. */
   readonly isTemplate: boolean;
+  /** As its last snapshot says: a template that a lot table can take. */
+  readonly isHouseType: boolean;
 }
 
 /** The workbooks that this browser keeps. A workbook is its last snapshot and the differences since. */
@@ -50,7 +52,7 @@ export function createShelf(database: Database, now: () => number): Shelf {
     list: async () => {
       const entries = await database.getAll('workbooks');
       return entries
-        .map(({ id, title, at, stored }) => ({ id, title, at, isTemplate: isTemplate(stored) }))
+        .map(({ id, title, at, stored }) => ({ id, title, at, ...firstLook(stored) }))
         .sort((one, other) => other.at - one.at);
     },
     read: async (id) => {
@@ -124,10 +126,11 @@ function historyAfter(entry: StoredEntry, log: readonly LoggedDifference[]): His
   }, readHistory(entry.history));
 }
 
-/** A first look, before anything is read through its schema. */
-function isTemplate(stored: unknown): boolean {
+/** Before anything is read through its schema. */
+function firstLook(stored: unknown): Pick<ShelfEntry, 'isTemplate' | 'isHouseType'> {
   const workbook = partOf(stored, 'workbook');
-  return partOf(workbook, 'kind') === 'template';
+  const isTemplate = partOf(workbook, 'kind') === 'template';
+  return { isTemplate, isHouseType: isTemplate && partOf(workbook, 'house') !== undefined };
 }
 
 function partOf(whole: unknown, part: string): unknown {
