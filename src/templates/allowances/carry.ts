@@ -19,6 +19,7 @@ import {
   allowanceTables,
   singles,
 } from './rows.ts';
+import { isFree, keyCell, linesOf, takesContent } from './table-lines.ts';
 
 /** Why a line cannot be brought in. Wording: `wording.ts`. */
 export type CarryFault = { readonly label: string } & (
@@ -166,10 +167,6 @@ function cellWith(before: Cell | null, { cell, content }: AllowanceCell): Cell |
   return made && { ...made, ...(format ? { format } : {}) };
 }
 
-function takesContent(cell: Cell | null): boolean {
-  return cell === null || !(isFormula(cell.content) || cell.role === 'check' || cell.role === 'heading');
-}
-
 function isAlready(before: Cell | null, theirs: AllowanceCell): boolean {
   if (theirs.content === null && theirs.shows !== '') return false;
   return (before?.content ?? null) === theirs.content && !isOtherUnit({ ...theirs, cell: before }, theirs);
@@ -179,23 +176,6 @@ function isRepeated({ cells, table }: AllowanceRow): boolean {
   return table !== singles && [...cells.values()][0]?.isFigured === true;
 }
 
-function linesOf({ range }: AllowanceTable): readonly number[] {
-  return Array.from({ length: range.to.row - range.from.row }, (_, at) => range.from.row + 1 + at);
-}
-
 function lineAt({ columns }: AllowanceTable, row: number) {
   return columns.map(({ heading, column }) => ({ heading, address: { row, column } }));
-}
-
-function keyCell(sheet: Sheet, { range }: AllowanceTable, row: number): Cell | null {
-  return cellAt(sheet, { row, column: range.from.column });
-}
-
-/** Nothing is filled in on the line, its name included. */
-function isFree(sheet: Sheet, table: AllowanceTable, row: number): boolean {
-  if (!takesContent(keyCell(sheet, table, row))) return false;
-  return table.columns.every(({ column }) => {
-    const content = cellAt(sheet, { row, column })?.content ?? null;
-    return content === null || isFormula(content);
-  });
 }

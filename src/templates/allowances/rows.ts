@@ -126,7 +126,7 @@ export function keyAt(sheet: Sheet, address: CellAddress, values: Values): strin
 }
 
 /** The cell that a formula such as `IF(A2="","",A2)` repeats. */
-function onlyCellOf(sheet: Sheet, formula: string): CellAddress | null {
+export function onlyCellOf(sheet: Sheet, formula: string): CellAddress | null {
   const form = /^IF\(\s*(\$?[A-Z]{1,3}\$?\d+)\s*=\s*""\s*,\s*""\s*,\s*\1\s*\)$/i.exec(formula.trim());
   const [one] = form ? referencesIn(formula) : [];
   if (one?.type !== 'cell' || (one.sheet !== null && one.sheet !== sheet.name)) return null;

@@ -1,6 +1,7 @@
 import { assertNever } from '../../base/outcome.ts';
 import { wordCommandFault } from '../../workbook/wording.ts';
 import type { CarryFault } from './carry.ts';
+import type { TriedFault } from './tried.ts';
 
 /** Why a line of another workbook's allowances cannot be brought in, in a sentence. */
 export function wordCarryFault(fault: CarryFault): string {
@@ -24,6 +25,24 @@ export function wordCarryFault(fault: CarryFault): string {
       return `${label}, ${fault.heading}: the other workbook has no figure there, only a fault. Put that right there, or leave the line out.`;
     case 'refused':
       return `${label}, ${fault.heading}, at ${fault.place}: ${wordCommandFault(fault.fault)}`;
+    default:
+      return assertNever(fault);
+  }
+}
+
+/** Why what is tried cannot be so, in a sentence. */
+export function wordTriedFault(fault: TriedFault): string {
+  switch (fault.code) {
+    case 'no_line':
+      return 'The row that was copied is no longer there. Put back what is tried, and copy another row.';
+    case 'copy_without_name':
+      return `The copy of ${fault.of} has no name, and formulas find a row by its name. Type one, or leave the copy out.`;
+    case 'copy_name_taken':
+      return `Another row is called ${fault.name} already, and formulas would find only one of the two. Give the copy another name.`;
+    case 'copy_name_is_formula':
+      return `${fault.name} would be a formula, not a name. Give the copy a name in plain words.`;
+    case 'refused':
+      return wordCommandFault(fault.fault);
     default:
       return assertNever(fault);
   }

@@ -1,7 +1,7 @@
 import { createContext, useContext, useMemo, useSyncExternalStore } from 'react';
 import { type CellAddress, sameAddress } from '../../base/address.ts';
+import { type AtCell, afterDifference } from '../../workbook/after-difference.ts';
 import type { Difference } from '../../workbook/difference.ts';
-import { type AtCell, afterDifference } from './after-difference.ts';
 
 /** What was typed for a cell and is not in the workbook: it was refused, or never finished. It waits with its cell, marked,
  *  until it is put right or given up. */

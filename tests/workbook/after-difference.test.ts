@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { CellAddress } from '../../../src/base/address.ts';
-import { afterDifference } from '../../../src/ui/waiting/after-difference.ts';
-import { changeLines } from '../../../src/workbook/command/lines.ts';
-import { moveLines } from '../../../src/workbook/command/move-lines.ts';
-import { applyDifference, type Difference, invertDifference } from '../../../src/workbook/difference.ts';
-import type { Workbook } from '../../../src/workbook/document.ts';
-import { emptyWorkbook } from '../../../src/workbook/empty.ts';
-import { text } from '../grid/cells.ts';
-import '../../fixed-seed.ts';
+import type { CellAddress } from '../../src/base/address.ts';
+import { afterDifference } from '../../src/workbook/after-difference.ts';
+import { changeLines } from '../../src/workbook/command/lines.ts';
+import { moveLines } from '../../src/workbook/command/move-lines.ts';
+import { applyDifference, type Difference, invertDifference } from '../../src/workbook/difference.ts';
+import type { Workbook } from '../../src/workbook/document.ts';
+import { emptyWorkbook } from '../../src/workbook/empty.ts';
+import { text } from '../ui/grid/cells.ts';
+import '../fixed-seed.ts';
 
 const sheetId = 'sheet-1';
 

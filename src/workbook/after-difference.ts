@@ -1,5 +1,5 @@
-import type { Axis, CellAddress } from '../../base/address.ts';
-import type { Change, Difference } from '../../workbook/difference.ts';
+import type { Axis, CellAddress } from '../base/address.ts';
+import type { Change, Difference } from './difference.ts';
 
 /** Something that hangs on a cell of an open workbook without standing in it. */
 export interface AtCell {

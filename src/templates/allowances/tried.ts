@@ -1,0 +1,110 @@
+import { type CellAddress, writeAddress } from '../../base/address.ts';
+import { failed, type Outcome } from '../../base/outcome.ts';
+import { afterDifference } from '../../workbook/after-difference.ts';
+import type { CommandFault } from '../../workbook/commands.ts';
+import type { Change, Difference } from '../../workbook/difference.ts';
+import type { Workbook } from '../../workbook/document.ts';
+import { tried } from '../trial.ts';
+import { type CopyLineFault, copyLine } from './copy-line.ts';
+import type { LinePlace } from './line.ts';
+import { takeOutLine } from './take-out-line.ts';
+
+/** A line that is tried as a copy of another, before it is in the workbook. */
+export interface CopiedLine {
+  /** Tells it from every other copy. */
+  readonly id: number;
+  /** The line that it is a copy of, as the workbook has it. */
+  readonly of: LinePlace;
+  readonly name: string;
+  /** Where its figures come from. */
+  readonly source: string;
+}
+
+/** A cell as the workbook has it; or, of a copied line, the cell that goes with it in the line that was copied. */
+export interface TriedPlace {
+  readonly sheet: string;
+  readonly address: CellAddress;
+  /** The id of the copy; null for a cell of the workbook's own. */
+  readonly copy: number | null;
+}
+
+/** What is tried of the allowances. */
+export interface Tried {
+  readonly copies: readonly CopiedLine[];
+  /** Lines that are to go. */
+  readonly taken: readonly LinePlace[];
+  readonly entries: ReadonlyMap<string, { readonly place: TriedPlace; readonly typed: string }>;
+}
+
+export const nothingTried: Tried = { copies: [], taken: [], entries: new Map() };
+
+export type TriedFault = CopyLineFault | { readonly code: 'refused'; readonly fault: CommandFault };
+
+export interface TriedOutcome {
+  readonly workbook: Workbook;
+  readonly difference: Difference;
+  /** By the id of a copy, the row that it would stand in. */
+  readonly copiedTo: ReadonlyMap<number, number>;
+}
+
+/** Tells a place from every other one. */
+export function triedKey({ sheet, address, copy }: TriedPlace): string {
+  return `${sheet} ${copy ?? ''} ${writeAddress(address)}`;
+}
+
+/** The workbook as it would be with all that is tried; places stay those of the workbook as it is, whichever lines come or go. */
+export function triedOn(
+  workbook: Workbook,
+  { copies, taken, entries }: Tried,
+): Outcome<TriedOutcome, TriedFault> {
+  let after = workbook;
+  const difference: Difference[number][] = [];
+  const carryOn = (next: { readonly workbook: Workbook; readonly difference: Difference }) => {
+    after = next.workbook;
+    difference.push(...next.difference);
+  };
+  const now = (sheet: string, address: CellAddress, since = 0) =>
+    afterDifference([{ sheetId: sheet, address }], difference.slice(since).filter(isOfLines))[0]?.address ??
+    null;
+
+  const made = new Map<number, { readonly sheet: string; readonly row: number; readonly since: number }>();
+  for (const { id, of, name, source } of copies) {
+    const row = now(of.sheet, { row: of.row, column: 0 })?.row;
+    if (row === undefined) return failed({ code: 'no_line' });
+    const outcome = copyLine(after, { sheet: of.sheet, row }, { name, source });
+    if (!outcome.ok) return outcome;
+    carryOn(outcome.value);
+    made.set(id, { sheet: of.sheet, row: outcome.value.row, since: difference.length });
+  }
+  const rowOfCopy = (id: number) => {
+    const copy = made.get(id);
+    return copy ? (now(copy.sheet, { row: copy.row, column: 0 }, copy.since)?.row ?? null) : null;
+  };
+  const typed = [...entries.values()].flatMap(({ place: { sheet, address, copy }, typed: text }) => {
+    const row = copy === null ? null : rowOfCopy(copy);
+    const at = copy === null ? now(sheet, address) : row === null ? null : { row, column: address.column };
+    return at ? [{ sheet, address: at, typed: text }] : [];
+  });
+  if (typed.length > 0) {
+    const outcome = tried(after, [{ type: 'retype', entries: typed }]);
+    if (!outcome.ok) return failed({ code: 'refused', fault: outcome.fault });
+    carryOn(outcome.value);
+  }
+  for (const { sheet, row } of taken) {
+    const at = now(sheet, { row, column: 0 });
+    const outcome = at ? takeOutLine(after, { sheet, row: at.row }) : null;
+    if (outcome && !outcome.ok) return failed({ code: 'refused', fault: outcome.fault });
+    if (outcome?.value) carryOn(outcome.value);
+  }
+  const copiedTo = new Map(
+    copies.flatMap(({ id }) => {
+      const row = rowOfCopy(id);
+      return row === null ? [] : [[id, row] as const];
+    }),
+  );
+  return { ok: true, value: { workbook: after, difference, copiedTo } };
+}
+
+function isOfLines({ type }: Change): boolean {
+  return type === 'lines' || type === 'lines_place';
+}
