@@ -15,10 +15,11 @@ await page
 await page.waitForTimeout(500); // until the typeface stands
 await page.screenshot({ path: 'docs/guide/side-by-side.png' });
 await walk.copy();
+await walk.name();
 await walk.setNumbers();
 await walk.tryOnJob();
 await walk.effect.getByRole('table', { name: 'To order' }).waitFor();
-await page.locator('.allowances').evaluate((list) => {
+await page.locator('.allowances-all').evaluate((list) => {
   const effect = list.querySelector('#allowances-effect')?.getBoundingClientRect();
   list.scrollTop += (effect?.top ?? 0) - list.getBoundingClientRect().top - 12;
 });

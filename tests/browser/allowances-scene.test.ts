@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { allowancesWalk } from './allowances-walk.ts';
+import { allowancesWalk, triedName } from './allowances-walk.ts';
 import { openDemo } from './demo.ts';
 import { expectAccessible } from './support/axe.ts';
 
@@ -9,10 +9,11 @@ test('a new wrap is copied, changed, seen beside the tables, tried on the open j
   const walk = allowancesWalk(page);
   await walk.open();
   await walk.copy();
+  await walk.name();
   await walk.setNumbers();
   await walk.tryOnJob();
 
-  const table = page.getByRole('table', { name: /^What to cut of R-8 wrap, tried/ });
+  const table = page.getByRole('table', { name: new RegExp(`^What to cut of ${triedName}`) });
   const sixteen = table.getByRole('row', { name: /^16″ round/ });
   // By geometry: π × (16 + 2 × 1 7/8) + 3 = 65.0465, up to the next sixteenth.
   await expect.poll(() => sixteen.textContent()).toContain('65 1⁄16″');
@@ -22,7 +23,7 @@ test('a new wrap is copied, changed, seen beside the tables, tried on the open j
   const { effect } = walk;
   await effect.getByText(/figures of this job change/).waitFor();
   const order = effect.getByRole('table', { name: 'To order' });
-  await order.getByRole('row', { name: /R-8 wrap, tried/ }).waitFor();
+  await order.getByRole('row', { name: new RegExp(triedName) }).waitFor();
   await effect
     .getByRole('table', { name: 'What was figured' })
     .getByRole('button', { name: 'Wrap!D2' })
@@ -33,13 +34,13 @@ test('a new wrap is copied, changed, seen beside the tables, tried on the open j
   await walk.keep();
   await page.getByText('Kept in this workbook. Undo takes it back.').waitFor();
   await goTo('Allowances');
-  await expect.poll(() => shows('A7')).toBe('R-8 wrap, tried');
+  await expect.poll(() => shows('A7')).toBe(triedName);
   expect(await shows('B7')).toBe('2.5 in');
   await goTo('Wrap');
-  await expect.poll(() => shows('B2')).toBe('R-8 wrap, tried');
+  await expect.poll(() => shows('B2')).toBe(triedName);
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect.poll(() => shows('B2')).toBe('R-8 wrap');
-  expect(walk.steps()).toBe(10);
+  expect(walk.steps()).toBe(11);
   expect(faults).toEqual([]);
 }, 120_000);
 

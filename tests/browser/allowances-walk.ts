@@ -1,5 +1,8 @@
 import type { Page } from 'playwright-core';
 
+/** What the new wrap is called. */
+export const triedName = 'R-6.8 wrap, 2 1/2 in';
+
 /** The walk through a new wrap: each step is one press or one number typed. */
 export function allowancesWalk(page: Page) {
   let steps = 0;
@@ -13,6 +16,7 @@ export function allowancesWalk(page: Page) {
     wrap,
     open: () => step(page.getByRole('button', { name: 'Allowances, side by side' }).click()),
     copy: () => step(wrap.getByRole('button', { name: 'Copy this wrap and change it' }).click()),
+    name: () => step(wrap.getByRole('textbox', { name: 'Name of the copy' }).fill(triedName)),
     /** Of the copied wrap: each number as a tape or a label has it. */
     setNumbers: async () => {
       for (const [field, typed] of [

@@ -1,7 +1,7 @@
 import { type CellAddress, isInRange } from '../../base/address.ts';
 import { cellAt, sheetNamed, sheetWithId } from '../../workbook/cells.ts';
 import { allowancesSheet } from '../../workbook/comparison.ts';
-import { isFormula, type Sheet, type Workbook } from '../../workbook/document.ts';
+import { type Cell, isFormula, type Sheet, type Workbook } from '../../workbook/document.ts';
 import { noValues } from '../../workbook/values.ts';
 import { type AllowanceTable, allowanceTables, keyAt, onlyCellOf } from './rows.ts';
 
@@ -88,6 +88,33 @@ export function linesRepeating({ sheet, key }: AllowanceLine): readonly CellAddr
       return read?.row === key.row && read.column === key.column ? [{ row, column }] : [];
     }),
   );
+}
+
+/** A figure that can be filled in, with the words over its column. */
+export interface LineField {
+  readonly heading: string;
+  readonly address: CellAddress;
+  readonly cell: Cell;
+}
+
+/** What hangs on a line in those that repeat its name: the price of a wrap. */
+export function fieldsRepeating(line: AllowanceLine): readonly LineField[] {
+  return linesRepeating(line).flatMap(({ row }) =>
+    (line.sheet.rows[row] ?? []).flatMap((cell, column): readonly LineField[] => {
+      const isField = cell?.role === 'given' && !isFormula(cell.content) && cell.unit !== undefined;
+      return isField
+        ? [{ heading: headingOver(line.sheet, row, column), address: { row, column }, cell }]
+        : [];
+    }),
+  );
+}
+
+function headingOver(sheet: Sheet, row: number, column: number): string {
+  for (let at = row; at >= 0; at -= 1) {
+    const cell = cellAt(sheet, { row: at, column });
+    if (cell?.role === 'heading') return String(cell.content ?? '');
+  }
+  return '';
 }
 
 /** It may stand beside the block that has the name. */

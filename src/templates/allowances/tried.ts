@@ -6,7 +6,7 @@ import type { Change, Difference } from '../../workbook/difference.ts';
 import type { Workbook } from '../../workbook/document.ts';
 import { tried } from '../trial.ts';
 import { type CopyLineFault, copyLine } from './copy-line.ts';
-import type { LinePlace } from './line.ts';
+import { allowanceLine, calledAt, type LinePlace, linesRepeating } from './line.ts';
 import { takeOutLine } from './take-out-line.ts';
 
 /** A line that is tried as a copy of another, before it is in the workbook. */
@@ -20,7 +20,8 @@ export interface CopiedLine {
   readonly source: string;
 }
 
-/** A cell as the workbook has it; or, of a copied line, the cell that goes with it in the line that was copied. */
+/** A cell as the workbook has it; or, of a copied line, the cell that goes with it in the line that was copied, or in one that
+ *  repeats the name of that line. */
 export interface TriedPlace {
   readonly sheet: string;
   readonly address: CellAddress;
@@ -80,10 +81,18 @@ export function triedOn(
     const copy = made.get(id);
     return copy ? (now(copy.sheet, { row: copy.row, column: 0 }, copy.since)?.row ?? null) : null;
   };
-  const typed = [...entries.values()].flatMap(({ place: { sheet, address, copy }, typed: text }) => {
-    const row = copy === null ? null : rowOfCopy(copy);
-    const at = copy === null ? now(sheet, address) : row === null ? null : { row, column: address.column };
-    return at ? [{ sheet, address: at, typed: text }] : [];
+  const placeNow = ({ sheet, address, copy: id }: TriedPlace) => {
+    const copy = copies.find((one) => one.id === id);
+    const row = id === null ? null : rowOfCopy(id);
+    if (!copy || row === null) return id === null ? now(sheet, address) : null;
+    if (address.row === copy.of.row) return { row, column: address.column };
+    const turn = repeating(workbook, copy.of).findIndex((one) => one.row === address.row);
+    const along = repeating(after, { sheet, row })[turn];
+    return along ? { row: along.row, column: address.column } : null;
+  };
+  const typed = [...entries.values()].flatMap(({ place, typed: text }) => {
+    const address = placeNow(place);
+    return address ? [{ sheet: place.sheet, address, typed: text }] : [];
   });
   if (typed.length > 0) {
     const outcome = tried(after, [{ type: 'retype', entries: typed }]);
@@ -107,4 +116,46 @@ export function triedOn(
 
 function isOfLines({ type }: Change): boolean {
   return type === 'lines' || type === 'lines_place';
+}
+
+function repeating(workbook: Workbook, place: LinePlace): readonly CellAddress[] {
+  const line = allowanceLine(workbook, place);
+  return line ? linesRepeating(line) : [];
+}
+
+/** What was tried stays with its rows when the workbook is changed meanwhile; what has lost its row is tried no longer. */
+export function triedAfter({ copies, taken, entries }: Tried, change: Difference): Tried {
+  const lines = change.filter(isOfLines);
+  const line = ({ sheet, row }: LinePlace): readonly LinePlace[] =>
+    afterDifference([{ sheetId: sheet, address: { row, column: 0 } }], lines).map(({ address }) => {
+      return { sheet, row: address.row };
+    });
+  const kept = copies.flatMap((copy) => line(copy.of).map((of) => ({ ...copy, of })));
+  const places = [...entries.values()].flatMap(({ place, typed }) =>
+    afterDifference([{ sheetId: place.sheet, address: place.address }], lines).map(({ address }) => {
+      return { place: { ...place, address }, typed };
+    }),
+  );
+  const isThere = (copy: number | null) => copy === null || kept.some(({ id }) => id === copy);
+  return {
+    copies: kept,
+    taken: taken.flatMap(line),
+    entries: new Map(places.flatMap((one) => (isThere(one.place.copy) ? [[triedKey(one.place), one]] : []))),
+  };
+}
+
+/** What is tried, as the person reads it on Undo: `the copy R-8 wrap, 2 1/2 in`. */
+export function triedDeed(workbook: Workbook, { copies, taken, entries }: Tried): string {
+  const called = taken.flatMap((place) => {
+    const line = allowanceLine(workbook, place);
+    return line ? [calledAt(line)] : [];
+  });
+  const parts = [
+    ...(copies.length > 0 ? [`the copy ${copies.map(({ name }) => name.trim()).join(', ')}`] : []),
+    ...(called.length > 0 ? [`taking out ${called.join(', ')}`] : []),
+    ...(entries.size > 0
+      ? [entries.size === 1 ? '1 figure that was tried' : `${entries.size} figures that were tried`]
+      : []),
+  ];
+  return parts.join(', ');
 }

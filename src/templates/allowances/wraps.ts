@@ -9,9 +9,6 @@ export interface WrapTable {
   readonly headingRow: number;
   readonly columns: readonly { readonly column: number; readonly heading: string }[];
   readonly wraps: readonly WrapRow[];
-  /** The first row without a name; null where all are taken. */
-  readonly freeRow: number | null;
-  readonly lastRow: number;
 }
 
 export interface WrapRow {
@@ -54,15 +51,5 @@ export function wrapTable(workbook: Workbook): WrapTable | null {
     });
     return [{ row, name, fields }];
   });
-  const freeRow = rows.find((row) => nameAt(row) === '') ?? null;
-  return { sheet, headingRow: from.row, columns, wraps, freeRow, lastRow: to.row };
-}
-
-/** A name for a copy that no other wrap has: `R-8 wrap, tried`. */
-export function nameOfCopy(table: WrapTable, name: string): string {
-  const taken = new Set(table.wraps.map((one) => one.name.toLowerCase()));
-  for (let number = 1; ; number += 1) {
-    const wanted = number === 1 ? `${name}, tried` : `${name}, tried ${number}`;
-    if (!taken.has(wanted.toLowerCase())) return wanted;
-  }
+  return { sheet, headingRow: from.row, columns, wraps };
 }

@@ -3,14 +3,15 @@ import { writeAddress } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { allowanceBlocks, singleAllowances } from '../../templates/allowances/fields.ts';
-import { TryField } from './try-field.tsx';
+import { allowanceLine, type LineField } from '../../templates/allowances/line.ts';
+import { LineRow } from './line-row.tsx';
 import type { Trial } from './use-trial.ts';
 
-/** Every allowance of the workbook, each with a field for what it might be: the single ones with their source, and the
- *  tables row by row. */
+/** Every allowance of the workbook, each with a field for what it might be and where it comes from: those that stand alone,
+ *  and the tables row by row. */
 export function AllowanceList({
   session,
-  state: { workbook, values },
+  state,
   trial,
   onGo,
 }: {
@@ -19,26 +20,19 @@ export function AllowanceList({
   readonly trial: Trial;
   readonly onGo: (sheetId: string, address: CellAddress) => void;
 }) {
+  const { workbook, values } = state;
   const blocks = allowanceBlocks(workbook, values);
   const singles = singleAllowances(workbook);
   if (blocks.length === 0 && singles.length === 0) return null;
+  const lineOf = (sheet: string, row: number, fields: readonly LineField[]) => {
+    const line = allowanceLine(workbook, { sheet, row });
+    if (!line) return null;
+    const own = fields.filter(({ address }) => address.column !== line.source?.column);
+    return <LineRow key={row} line={line} fields={own} session={session} state={state} trial={trial} />;
+  };
   return (
     <section aria-labelledby="allowances-all">
       <h2 id="allowances-all">All allowances</h2>
-      <div className="allowances-singles">
-        {singles.map(({ name, label, source, sheet, address, cell }) => (
-          <TryField
-            key={name}
-            label={label}
-            source={source || 'this shop'}
-            sheet={sheet}
-            address={address}
-            cell={cell}
-            session={session}
-            trial={trial}
-          />
-        ))}
-      </div>
       {blocks.map(({ name, sheet, at, headings, rows }) => (
         <details key={name} className="allowances-block">
           <summary>
@@ -50,23 +44,22 @@ export function AllowanceList({
           <button type="button" onClick={() => onGo(sheet, at)}>
             Go to {writeAddress(at)} on the sheet
           </button>
-          <div className="allowances-singles">
-            {rows.flatMap(({ row, label, fields }) =>
-              fields.map(({ heading, address, cell }) => (
-                <TryField
-                  key={`${row} ${address.column}`}
-                  label={fields.length === 1 ? label : `${label}, ${heading.toLowerCase()}`}
-                  sheet={sheet}
-                  address={address}
-                  cell={cell}
-                  session={session}
-                  trial={trial}
-                />
-              )),
-            )}
-          </div>
+          <div className="allowances-lines">{rows.map(({ row, fields }) => lineOf(sheet, row, fields))}</div>
         </details>
       ))}
+      <details open className="allowances-block">
+        <summary>
+          single allowances{' '}
+          <span>
+            {singles.length === 1 ? '1 row' : `${singles.length} rows`}, each with a name in formulas
+          </span>
+        </summary>
+        <div className="allowances-lines">
+          {singles.map(({ sheet, address, cell }) =>
+            lineOf(sheet, address.row, [{ heading: 'Figure', address, cell }]),
+          )}
+        </div>
+      </details>
     </section>
   );
 }

@@ -35,13 +35,17 @@ export function TrialBar({
         </>
       ) : null}
       <p role="status">{words(trial, isFiguring, said)}</p>
+      {trial.isOn ? <small className="allowances-bar-key">Ctrl+Enter in any field comes here</small> : null}
     </div>
   );
 }
 
 function words({ isOn, refusal }: Trial, isFiguring: boolean, said: string): string {
   if (!isOn)
-    return said || 'Type another number beside one of these, and see what it does before it is kept.';
+    return (
+      said ||
+      'Type another number beside one of these, or copy a row, and see what it does before it is kept.'
+    );
   if (refusal !== null) return refusal;
   return isFiguring ? 'Figuring …' : 'This is only tried. Nothing is in the workbook until you keep it.';
 }

@@ -1,6 +1,6 @@
 import { useId } from 'react';
-import type { CellAddress } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
+import type { TriedPlace } from '../../templates/allowances/tried.ts';
 import type { Cell } from '../../workbook/document.ts';
 import { showValue } from '../../workbook/show.ts';
 import type { Trial } from './use-trial.ts';
@@ -9,23 +9,21 @@ import type { Trial } from './use-trial.ts';
 export function TryField({
   label,
   source,
-  sheet,
-  address,
+  place,
   cell,
   session,
   trial,
 }: {
   readonly label: string;
   readonly source?: string;
-  readonly sheet: string;
-  readonly address: CellAddress;
+  readonly place: TriedPlace;
   readonly cell: Cell;
   readonly session: Session;
   readonly trial: Trial;
 }) {
   const id = useId();
-  const typed = trial.typedAt(sheet, address);
-  const read = typed === null ? null : session.preview(sheet, address, typed);
+  const typed = trial.typedAt(place);
+  const read = typed === null ? null : session.preview(place.sheet, place.address, typed);
   const { text } = showValue(typeof cell.content === 'object' ? null : cell.content, cell.unit, cell.format);
   const isRead = session.getState().isReadOnly;
   return (
@@ -37,7 +35,7 @@ export function TryField({
           id={id}
           value={typed ?? ''}
           disabled={isRead}
-          onChange={({ target }) => trial.type(sheet, address, target.value)}
+          onChange={({ target }) => trial.type(place, target.value)}
         >
           <option value="">as it is</option>
           {cell.question.choices.map((choice) => (
@@ -55,7 +53,7 @@ export function TryField({
           autoComplete="off"
           aria-invalid={read !== null && !read.ok}
           aria-describedby={`${id}-said`}
-          onChange={({ target }) => trial.type(sheet, address, target.value)}
+          onChange={({ target }) => trial.type(place, target.value)}
         />
       )}
       <small id={`${id}-said`} className={read && !read.ok ? 'try-field-fault' : undefined}>

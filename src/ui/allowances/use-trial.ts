@@ -1,16 +1,22 @@
-import { useMemo, useState } from 'react';
-import { type CellAddress, writeAddress } from '../../base/address.ts';
-import { referencesIn } from '../../formula/references.ts';
-import { nameOfCopy, type WrapRow, type WrapTable, wrapTable } from '../../templates/allowances/wraps.ts';
-import { tried } from '../../templates/trial.ts';
-import { cellAt, sheetWithId } from '../../workbook/cells.ts';
-import type { Command } from '../../workbook/commands.ts';
+import { useEffect, useMemo, useState } from 'react';
+import type { Session } from '../../session/session.ts';
+import { nameOfCopy, namesBeside } from '../../templates/allowances/copy-line.ts';
+import { type AllowanceLine, calledAt, type LinePlace, ownSource } from '../../templates/allowances/line.ts';
+import {
+  type CopiedLine,
+  nothingTried,
+  type Tried,
+  type TriedPlace,
+  triedAfter,
+  triedDeed,
+  triedKey,
+  triedOn,
+} from '../../templates/allowances/tried.ts';
+import { wordTriedFault } from '../../templates/allowances/wording.ts';
 import type { Difference } from '../../workbook/difference.ts';
-import { isFormula, type Workbook } from '../../workbook/document.ts';
-import { namedBlock } from '../../workbook/order.ts';
-import { wordCommandFault } from '../../workbook/wording.ts';
+import type { Workbook } from '../../workbook/document.ts';
 
-/** Numbers that are being tried, before any of them is in the workbook. */
+/** What is tried, before any of it is in the workbook. */
 export interface Trial {
   /** Whether anything is being tried. */
   readonly isOn: boolean;
@@ -19,132 +25,104 @@ export interface Trial {
   readonly difference: Difference;
   /** Why it cannot be so; null where it can. */
   readonly refusal: string | null;
+  /** What it is called once it is kept. */
+  readonly deed: string;
   /** What was typed for a cell; null where nothing was. */
-  readonly typedAt: (sheet: string, address: CellAddress) => string | null;
-  readonly type: (sheet: string, address: CellAddress, typed: string) => void;
-  /** A copy of a wrap, under a name of its own, goes into the table; the trial goes on with it. Gives its name. */
-  readonly copy: (table: WrapTable, wrap: WrapRow) => string;
-  /** The wrap that a copy was made of; null for a wrap that is none. */
-  readonly copiedFrom: (name: string) => string | null;
+  readonly typedAt: (place: TriedPlace) => string | null;
+  readonly type: (place: TriedPlace, typed: string) => void;
+  readonly copies: readonly CopiedLine[];
+  /** A line once more, under a name of its own; gives the id of the copy. */
+  readonly copy: (line: AllowanceLine) => number;
+  readonly rename: (id: number, name: string) => void;
+  /** Where the figures of a copy come from. */
+  readonly tellSource: (id: number, source: string) => void;
+  readonly leaveOut: (id: number) => void;
+  readonly isTaken: (line: LinePlace) => boolean;
+  /** A line of the workbook would go; or, where it would, it stays after all. */
+  readonly takeOut: (line: LinePlace, goes: boolean) => void;
   readonly putBack: () => void;
 }
 
-interface Tried {
-  readonly copies: readonly { readonly from: string; readonly name: string }[];
-  readonly entries: ReadonlyMap<
-    string,
-    { readonly sheet: string; readonly address: CellAddress; readonly typed: string }
-  >;
-}
-
-const nothing: Tried = { copies: [], entries: new Map() };
-
-export function useTrial(workbook: Workbook): Trial {
-  const [wishes, setWishes] = useState<Tried>(nothing);
+export function useTrial(session: Session, workbook: Workbook): Trial {
+  const [wishes, setWishes] = useState(nothingTried);
   const outcome = useMemo(() => triedOn(workbook, wishes), [workbook, wishes]);
-  const isOn = wishes.copies.length > 0 || wishes.entries.size > 0;
+  useEffect(
+    () => session.follow((difference) => setWishes((before) => triedAfter(before, difference))),
+    [session],
+  );
+  const { copies, taken, entries } = wishes;
+  const change = (id: number, news: Partial<CopiedLine>) =>
+    setWishes((before) => ({
+      ...before,
+      copies: before.copies.map((copy) => (copy.id === id ? { ...copy, ...news } : copy)),
+    }));
   return {
-    isOn,
-    workbook: outcome.workbook,
-    difference: outcome.difference,
-    refusal: outcome.refusal,
-    typedAt: (sheet, address) => wishes.entries.get(keyOf(sheet, address))?.typed ?? null,
-    type: (sheet, address, typed) =>
+    isOn: copies.length > 0 || taken.length > 0 || entries.size > 0,
+    workbook: outcome.ok ? outcome.value.workbook : workbook,
+    difference: outcome.ok ? outcome.value.difference : [],
+    refusal: outcome.ok ? null : wordTriedFault(outcome.fault),
+    deed: triedDeed(workbook, wishes),
+    typedAt: (place) => entries.get(triedKey(place))?.typed ?? null,
+    type: (place, typed) =>
       setWishes((before) => {
-        const entries = new Map(before.entries);
-        if (typed.trim() === '') entries.delete(keyOf(sheet, address));
-        else entries.set(keyOf(sheet, address), { sheet, address, typed });
-        return { ...before, entries };
+        const after = new Map(before.entries);
+        if (typed.trim() === '') after.delete(triedKey(place));
+        else after.set(triedKey(place), { place, typed });
+        return { ...before, entries: after };
       }),
-    copy: (table, wrap) => {
-      const name = nameOfCopy(table, wrap.name);
-      setWishes((before) => ({ ...before, copies: [...before.copies, { from: wrap.name, name }] }));
-      return name;
+    copies,
+    copy: (line) => {
+      const id = Math.max(0, ...copies.map((one) => one.id)) + 1;
+      const called = calledAt(line);
+      const taken = new Set([
+        ...namesBeside(workbook, line),
+        ...copies.map(({ name }) => name.trim().toLowerCase()),
+      ]);
+      const made: CopiedLine = {
+        id,
+        of: { sheet: line.sheet.id, row: line.row },
+        name: nameOfCopy(taken, called),
+        source: `${ownSource}, from ${called}`,
+      };
+      setWishes((before) => ({ ...before, copies: [...before.copies, made] }));
+      return id;
     },
-    copiedFrom: (name) => wishes.copies.find((copy) => copy.name === name)?.from ?? null,
-    putBack: () => setWishes(nothing),
+    rename: (id, name) => {
+      const was = copies.find((copy) => copy.id === id)?.name;
+      change(id, { name });
+      if (was !== undefined) setWishes((before) => withTyped(before, was, name));
+    },
+    tellSource: (id, source) => change(id, { source }),
+    leaveOut: (id) =>
+      setWishes((before) => {
+        const gone = before.copies.find((copy) => copy.id === id);
+        const others = [...before.entries].filter(
+          ([, { place, typed }]) => place.copy !== id && typed !== gone?.name,
+        );
+        return {
+          ...before,
+          copies: before.copies.filter((copy) => copy.id !== id),
+          entries: new Map(others),
+        };
+      }),
+    isTaken: (line) => taken.some((one) => isSame(one, line)),
+    takeOut: (line, goes) =>
+      setWishes((before) => {
+        const others = before.taken.filter((one) => !isSame(one, line));
+        return { ...before, taken: goes ? [...others, line] : others };
+      }),
+    putBack: () => setWishes(nothingTried),
   };
 }
 
-function keyOf(sheet: string, address: CellAddress): string {
-  return `${sheet} ${writeAddress(address)}`;
+/** A cell that is tried with a copied wrap is tried with it under its new name. */
+function withTyped(wishes: Tried, was: string, name: string): Tried {
+  const entries = [...wishes.entries].map(
+    ([key, one]) => [key, one.typed === was ? { ...one, typed: name } : one] as const,
+  );
+  return { ...wishes, entries: new Map(entries) };
 }
 
-function triedOn(
-  workbook: Workbook,
-  { copies, entries }: Tried,
-): { readonly workbook: Workbook; readonly difference: Difference; readonly refusal: string | null } {
-  let after = workbook;
-  const difference: Difference[number][] = [];
-  const steps: readonly ((now: Workbook) => readonly Command[])[] = [
-    ...copies.map(
-      ({ from, name }) =>
-        (now: Workbook) =>
-          copyCommands(now, from, name),
-    ),
-    () => (entries.size === 0 ? [] : [{ type: 'retype', entries: [...entries.values()] } as const]),
-  ];
-  for (const commandsOn of steps) {
-    const outcome = tried(after, commandsOn(after));
-    if (!outcome.ok) return { workbook, difference: [], refusal: wordCommandFault(outcome.fault) };
-    difference.push(...outcome.value.difference);
-    after = outcome.value.workbook;
-  }
-  return { workbook: after, difference, refusal: null };
-}
-
-/** Into the first free line of the table, or into a line that is put in at its end. */
-function copyCommands(workbook: Workbook, from: string, name: string): readonly Command[] {
-  const table = wrapTable(workbook);
-  const wrap = table?.wraps.find((one) => one.name === from);
-  const [first] = table?.columns ?? [];
-  if (!table || !wrap || !first) return [];
-  const { sheet, lastRow } = table;
-  const row = table.freeRow ?? lastRow + 1;
-  const lineCommand: readonly Command[] =
-    table.freeRow === null
-      ? [{ type: 'put_in_line', sheet: sheet.id, address: { row: lastRow, column: first.column } }]
-      : [];
-  // Only what is filled in: what the line figures, it figures for itself.
-  const copies = wrap.fields.map(({ address }): Command => {
-    const to = { row, column: address.column };
-    return {
-      type: 'copy',
-      from: { sheet: sheet.id, range: { from: address, to: address } },
-      to: { sheet: sheet.id, range: { from: to, to } },
-    };
-  });
-  const named: Command = {
-    type: 'enter',
-    sheet: sheet.id,
-    address: { row, column: first.column },
-    typed: name,
-  };
-  return [...lineCommand, ...copies, named, ...priceCommands(workbook, sheet.name, wrap.row, row)];
-}
-
-/** The price of a wrap goes along, where the prices have a line that names each wrap by its own cell. */
-function priceCommands(workbook: Workbook, wraps: string, from: number, to: number): readonly Command[] {
-  const prices = namedBlock(workbook, 'prices');
-  const sheet = prices ? sheetWithId(workbook, prices.sheet) : undefined;
-  if (!prices || !sheet) return [];
-  const { range } = prices;
-  const lineOf = (wrapRow: number) => {
-    for (let row = range.from.row + 1; row <= range.to.row; row += 1) {
-      const content = cellAt(sheet, { row, column: range.from.column })?.content ?? null;
-      if (!isFormula(content)) continue;
-      const read = referencesIn(content.formula).flatMap((one) =>
-        one.type === 'cell' && (one.sheet ?? sheet.name) === wraps ? [one.row] : [],
-      );
-      if (read.length > 0 && read.every((one) => one === wrapRow)) return row;
-    }
-    return null;
-  };
-  const [source, target] = [lineOf(from), lineOf(to)];
-  if (source === null || target === null) return [];
-  const block = (row: number) => {
-    const at = { row, column: range.to.column };
-    return { sheet: sheet.id, range: { from: at, to: at } };
-  };
-  return [{ type: 'copy', from: block(source), to: block(target) }];
+function isSame(one: LinePlace, other: LinePlace): boolean {
+  return one.sheet === other.sheet && one.row === other.row;
 }
