@@ -7,6 +7,9 @@ import { tradeFunctions } from '../src/catalogue/list.ts';
 import { bookOf } from '../src/engine/book.ts';
 import type { CellEdit } from '../src/engine/calculator.ts';
 import { createCalculator } from '../src/engine/create.ts';
+import { takesAnyWords } from '../src/lots/house.ts';
+import { placeIn } from '../src/templates/place.ts';
+import { cellAt } from '../src/workbook/cells.ts';
 import type { Workbook } from '../src/workbook/document.ts';
 import { readWorkbookFile } from '../src/workbook/file.ts';
 
@@ -269,6 +272,13 @@ describe.each(houseTypes())('the house type %s', (_, workbook) => {
       ),
       { numRuns: 15 },
     );
+  });
+
+  test('the name of a lot stands where the job is named', () => {
+    const place = placeIn(workbook, workbook.house?.lotName ?? '');
+    const cell = place && cellAt(place.sheet, place.address);
+    expect(cell?.question?.asks).toMatch(/^What is this job called/);
+    expect(cell && takesAnyWords(cell)).toBe(true);
   });
 
   test('a lot figured after many others comes to what it comes to afresh', async () => {

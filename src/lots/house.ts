@@ -1,7 +1,13 @@
 import { done, failed, type Outcome } from '../base/outcome.ts';
 import { placeIn } from '../templates/place.ts';
 import { cellAt } from '../workbook/cells.ts';
-import { type HouseOption, type HouseType, isFormula, type Workbook } from '../workbook/document.ts';
+import {
+  type Cell,
+  type HouseOption,
+  type HouseType,
+  isFormula,
+  type Workbook,
+} from '../workbook/document.ts';
 import { isSameName } from './lot-table.ts';
 
 /** Why something cannot be marked in a house type. Wording: `wording.ts`. */
@@ -12,6 +18,7 @@ export type HouseFault =
   | { readonly code: 'option_fills_nothing' }
   | { readonly code: 'blank_given'; readonly places: readonly string[] }
   | { readonly code: 'not_a_given'; readonly place: string }
+  | { readonly code: 'takes_no_words'; readonly place: string }
   | { readonly code: 'no_such_cell'; readonly place: string }
   | { readonly code: 'no_such_option' }
   | { readonly code: 'last_choice' }
@@ -115,6 +122,21 @@ export function setVaries(
   return done({ ...house, varies: [...others, place] });
 }
 
+/** Whether any name can be filled in there: a number or one of a few choices cannot be a name. */
+export function takesAnyWords({ role, unit, question }: Cell): boolean {
+  return role === 'given' && unit === undefined && question?.choices === undefined;
+}
+
+/** Says which given takes the name of the lot; null: none does. */
+export function setLotName(template: Workbook, place: string | null): Outcome<HouseType, HouseFault> {
+  const { lotName: _, ...house } = template.house ?? noHouse;
+  if (place === null) return done(house);
+  const cell = cellOf(template, place);
+  if (cell?.role !== 'given') return failed({ code: 'not_a_given', place });
+  if (!takesAnyWords(cell)) return failed({ code: 'takes_no_words', place });
+  return done({ ...house, lotName: place });
+}
+
 export function addResult(
   template: Workbook,
   { name, place }: { readonly name: string; readonly place: string },
@@ -148,9 +170,13 @@ function freshName(
     : done(name);
 }
 
-function roleAt(template: Workbook, written: string): string | null {
+function cellOf(template: Workbook, written: string): Cell | null {
   const place = placeIn(template, written);
-  return (place && cellAt(place.sheet, place.address)?.role) ?? null;
+  return place && cellAt(place.sheet, place.address);
+}
+
+function roleAt(template: Workbook, written: string): string | null {
+  return cellOf(template, written)?.role ?? null;
 }
 
 function presentValues(

@@ -35,9 +35,17 @@ export function choiceOf(type: Workbook, lot: Pick<Lot, 'options'>, option: stri
 }
 
 /** What a lot fills into its house type, by place: what the type itself has at the places that lots fill (or, where it is
- *  blank there, the usual value of its question), then its choices, then its own overrides. */
-export function lotGivens(type: Workbook, lot: Pick<Lot, 'options' | 'overrides'>): Givens {
-  return { ...givensBeneath(type, lot), ...lot.overrides };
+ *  blank there, the usual value of its question), then its choices, its name, and its own overrides. */
+export function lotGivens(type: Workbook, lot: Pick<Lot, 'name' | 'options' | 'overrides'>): Givens {
+  const named = nameGiven(type);
+  return { ...givensBeneath(type, lot), ...(named ? { [named.place]: lot.name } : {}), ...lot.overrides };
+}
+
+/** The given that takes the name of the lot; null where the type has none, or what was one is no given any more. */
+function nameGiven(type: Workbook): { readonly place: string; readonly cell: Cell } | null {
+  const place = type.house?.lotName;
+  const cell = place === undefined ? null : contentAt(type, place);
+  return place !== undefined && cell?.role === 'given' ? { place, cell } : null;
 }
 
 /** The same without the lot's own overrides: what it would have if it said nothing. */
@@ -92,6 +100,11 @@ export function lotFaults(type: Workbook | undefined, lot: Lot): readonly LotFau
     const fault = given && givenFault({ ...given.cell, content: value });
     if (!given) faults.push({ code: 'given_gone', place, type: lot.type });
     else if (fault) faults.push({ code: 'given_refuses', label: given.label, place, fault });
+  }
+  const named = nameGiven(type);
+  const fault = named && givenFault({ ...named.cell, content: lot.name });
+  if (named && fault) {
+    faults.push({ code: 'given_refuses', label: 'The name of the lot', place: named.place, fault });
   }
   return faults;
 }

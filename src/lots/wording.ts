@@ -167,6 +167,8 @@ export function wordHouseFault(fault: HouseFault): string {
       return `${list(fault.places, 'and')} ${fault.places.length === 1 ? 'is' : 'are'} blank just now, and a choice records what stands there. Fill ${fault.places.length === 1 ? 'it' : 'them'} in first.`;
     case 'not_a_given':
       return `${fault.place} is no given. Only givens can be filled in by a lot.`;
+    case 'takes_no_words':
+      return `${fault.place} takes a number or one of a few choices, so no lot’s name can stand there. Choose a given for plain words.`;
     case 'no_such_cell':
       return `${quoted(fault.place)} is no cell of this template. Write it like House!B12.`;
     case 'no_such_option':

@@ -122,6 +122,8 @@ export interface HouseType {
   readonly options: readonly HouseOption[];
   /** The givens that a lot may fill in otherwise, in the order of the lot table's columns. */
   readonly varies: readonly string[];
+  /** The given that takes the name of the lot. */
+  readonly lotName?: string;
   readonly results: readonly HouseResult[];
 }
 

@@ -38,12 +38,14 @@ export function keptPlacesAfter(workbook: Workbook, rule: PlaceRule): readonly C
 function houseAfter(workbook: Workbook, rule: PlaceRule): readonly Change[] {
   const { house } = workbook;
   if (!house) return [];
+  const lotName = house.lotName === undefined ? null : placeAfter(house.lotName, rule);
   const after: HouseType = {
     options: house.options.map((option) => ({
       ...option,
       choices: option.choices.map((choice) => ({ ...choice, sets: byPlaceAfter(choice.sets, rule) })),
     })),
     varies: house.varies.flatMap((place) => placeAfter(place, rule) ?? []),
+    ...(lotName === null ? {} : { lotName }),
     results: house.results.flatMap((result) => {
       const place = placeAfter(result.place, rule);
       return place === null ? [] : [{ ...result, place }];

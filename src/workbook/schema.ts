@@ -88,6 +88,7 @@ const houseType = z.strictObject({
     )
     .max(50),
   varies: z.array(placed).max(100),
+  lotName: placed.optional(),
   results: z.array(z.strictObject({ name, place: placed })).max(100),
 });
 

@@ -8,7 +8,7 @@ const template = fileURLToPath(new URL('../../sheets/round-trunk.template.stretc
 test('a template becomes a house type: an option recorded choice by choice, a given that varies, a result; then a lot of it', {
   timeout: 90_000,
 }, async () => {
-  const { page, goTo, type, faults } = await openDemo();
+  const { page, goTo, type, shows, faults } = await openDemo();
   await page.getByLabel('Workbook file', { exact: true }).setInputFiles(template);
   await page.getByText('Round trunk').first().waitFor();
   const lots = async () => {
@@ -39,6 +39,9 @@ test('a template becomes a house type: an option recorded choice by choice, a gi
   const varies = page.getByRole('region', { name: 'What varies' });
   await varies.getByLabel('Find a cell by its name or place').fill('Pieces!E2');
   await varies.getByRole('checkbox', { name: /Pieces!E2\b/ }).check();
+  const name = varies.getByLabel('The name of the lot is filled in at');
+  expect(await name.getByRole('option', { name: /Pieces!E2\b/ }).count()).toBe(0); // a number is no name
+  await name.selectOption('Job!B2');
   const results = page.getByRole('region', { name: 'Results' });
   await results.getByLabel('Figure').selectOption({ index: 3 });
   await results.getByLabel('Called').fill('First figure');
@@ -58,5 +61,8 @@ test('a template becomes a house type: an option recorded choice by choice, a gi
   await page.getByRole('button', { name: 'Add a lot' }).click();
   await page.getByText('The lot is figured.').waitFor();
   await page.getByRole('columnheader', { name: 'First figure' }).waitFor();
+  await page.getByRole('button', { name: 'Open Lot 1 as a job' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Job', exact: true }).waitFor();
+  await expect.poll(() => shows('B2')).toBe('Lot 1');
   expect(faults).toEqual([]);
 });

@@ -174,6 +174,8 @@ describe('twelve lots of two house types', slow, () => {
     await page.getByRole('heading', { level: 1, name: 'House', exact: true }).waitFor(slow);
     await page.getByText('Lot 4, Larkspur Lane, lots 1 to 12').first().waitFor();
     await page.getByText('from Single-storey house, revision').first().waitFor();
+    const named = page.locator('[row-id="1"] [col-id="c1"] .sheet-cell-words');
+    await expect.poll(() => named.textContent()).toBe('Lot 4');
     await page.getByRole('button', { name: /^Price/ }).click();
     // The price stands below what is in sight.
     await page.locator('.sheet-grid').hover();

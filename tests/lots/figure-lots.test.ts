@@ -7,6 +7,8 @@ import { lotGivens, lotJob, lotWorkbook } from '../../src/lots/lot-givens.ts';
 import type { Lot } from '../../src/lots/lot-table.ts';
 import { orderOfAll } from '../../src/lots/order-of-all.ts';
 import { lotTotals } from '../../src/lots/totals.ts';
+import { wordFaultOfLot } from '../../src/lots/wording.ts';
+import type { Sheet } from '../../src/workbook/document.ts';
 import { calculator, lot, smallHouse, tableOf } from './small-house.ts';
 
 const figures = (outcome: LotOutcome | null | undefined) => {
@@ -61,6 +63,49 @@ describe('the givens of a lot', () => {
     expect(job.value.sheets[0]?.rows[3]?.[1]?.content).toBe(9);
     expect(job.value.sheets[0]?.rows[10]?.[1]?.locked).toBe(true);
   });
+});
+
+describe('the name of a lot', () => {
+  const named = (lotName: string) => {
+    const type = smallHouse();
+    return { ...type, house: { ...type.house, lotName } } as typeof type;
+  };
+
+  test('stands where the house type says, in its job as well, and over a choice but under the lot’s own answer', () => {
+    const type = named('House!B5');
+    expect(lotGivens(type, lot('Lot 3', { options: { Insulation: 'R-8' } }))['House!B5']).toBe('Lot 3');
+    expect(lotGivens(type, lot('Lot 3', { overrides: { 'House!B5': 'R-6' } }))['House!B5']).toBe('R-6');
+    const bare = { ...type, sheets: type.sheets.map((sheet) => withNameAt(sheet)) };
+    const job = lotJob(bare, lot('Lot 3'), { id: 'j', title: 'Lot 3, Larkspur Lane' });
+    expect(job.ok && job.value.sheets[0]?.rows[4]?.[1]?.content).toBe('Lot 3');
+  });
+
+  test('is told where the given takes no name, and left out where no given stands there any more', () => {
+    const told = lotWorkbook(named('House!B3'), lot('Lot 3'));
+    expect(!told.ok && told.fault.map(wordFaultOfLot)).toEqual([
+      expect.stringMatching(/^The name of the lot: .*“?Lot 3/),
+    ]);
+    expect(lotGivens(named('House!B9'), lot('Lot 3'))).not.toHaveProperty('House!B9');
+    expect(lotWorkbook(named('Attic!B1'), lot('Lot 3')).ok).toBe(true);
+  });
+
+  test('is read by formulas, so lots that differ in nothing else are figured apart', async () => {
+    const type = named('House!B5');
+    const lots = ['R-8', 'R-6', 'R-6 once more'].map((name) => lot(name));
+    const own = { ...type, sheets: type.sheets.map((sheet) => withNameAt(sheet)) };
+    const outcomes = await figureLots(tableOf(lots, [own]), { calculator });
+    expect(outcomes.map((one) => figures(one).results[2])).toEqual([6.9, 5.2, 5.2]);
+  });
+
+  /** The choice of a wrap turned into plain words. */
+  function withNameAt(sheet: Sheet): Sheet {
+    const rows = sheet.rows.map((row) =>
+      row.map((cell) =>
+        cell?.question?.choices ? { ...cell, question: { asks: 'What is it called?' } } : cell,
+      ),
+    );
+    return { ...sheet, rows };
+  }
 });
 
 describe('figuring lots', () => {

@@ -5,6 +5,7 @@ import {
   makeUsual,
   recordChoice,
   removeChoice,
+  setLotName,
   setVaries,
 } from '../../src/lots/house.ts';
 import { wordHouseFault } from '../../src/lots/wording.ts';
@@ -52,4 +53,23 @@ test('a blank given cannot be recorded, a figured cell cannot vary, and a name s
   expect(words(setVaries(template, 'House!B9', true))).toMatch(/no given/);
   expect(words(addResult(template, { name: 'X', place: 'Attic!B1' }))).toMatch(/no cell/);
   expect(words(addResult(smallHouse(), { name: 'wrap', place: 'House!B9' }))).toMatch(/already/);
+});
+
+test('the name of the lot goes into a given for plain words, and into no figure, number or choice', () => {
+  const words = (place: string) => {
+    const marked = setLotName(template, place);
+    return marked.ok ? marked.value.lotName : wordHouseFault(marked.fault);
+  };
+  expect(words('House!B2')).toMatch(/^House!B2 takes a number/);
+  expect(words('House!B5')).toMatch(/^House!B5 takes a number or one of a few choices/);
+  expect(words('House!B9')).toMatch(/no given/);
+  const plain = { content: null, role: 'given', question: { asks: 'Which house is it?' } } as const;
+  const sheets = template.sheets.map((sheet) => ({ ...sheet, rows: [...sheet.rows, [plain]] }));
+  const marked = setLotName({ ...template, sheets }, `House!A${sheets[0]?.rows.length}`);
+  if (!marked.ok) throw new Error(wordHouseFault(marked.fault));
+  expect(marked.value.lotName).toBe('House!A20');
+  expect(setLotName({ ...template, sheets, house: marked.value }, null)).toEqual({
+    ok: true,
+    value: { options: [], varies: [], results: [] },
+  });
 });

@@ -155,6 +155,7 @@ describe('the places of a house type', () => {
         { name: 'Wrap', usual: 'R-8', choices: [{ name: 'R-8', sets: { 'Pieces!C2': 'R-8 wrap' } }] },
       ],
       varies: ['Pieces!B2', 'Pieces!B3'],
+      lotName: 'Pieces!A2',
       results: [{ name: 'Girth', place: 'Wrap round!B2' }],
     };
     const template = { ...sampleWorkbook(), kind: 'template' as const, house };
@@ -168,6 +169,7 @@ describe('the places of a house type', () => {
     if (!inserted.ok) throw new Error(inserted.fault.code);
     const lower = applyDifference(template, inserted.value);
     expect(lower.house?.varies).toEqual(['Pieces!B3', 'Pieces!B4']);
+    expect(lower.house?.lotName).toBe('Pieces!A3');
     expect(lower.house?.options[0]?.choices[0]?.sets).toEqual({ 'Pieces!C3': 'R-8 wrap' });
     const removed = runCommand(lower, {
       type: 'remove_lines',
@@ -177,6 +179,8 @@ describe('the places of a house type', () => {
       count: 1,
     });
     if (!removed.ok) throw new Error(removed.fault.code);
-    expect(applyDifference(lower, removed.value).house?.varies).toEqual(['Pieces!B3']);
+    const { house: left } = applyDifference(lower, removed.value);
+    expect(left?.varies).toEqual(['Pieces!B3']);
+    expect(left).not.toHaveProperty('lotName');
   });
 });

@@ -22,7 +22,7 @@ export function houseWorkbook(about: {
   readonly plan: Plan;
   readonly drawn: WorkedExample['given'];
   /** Told where each named cell stands: `House!B9`. */
-  readonly house: (placeOf: (name: string) => string) => HouseType;
+  readonly house: (placeOf: (name: string) => string) => Omit<HouseType, 'lotName'>;
   readonly examples: readonly WorkedExample[];
 }): Workbook {
   const { id, title, plan, drawn, house, examples } = about;
@@ -52,17 +52,21 @@ export function houseWorkbook(about: {
       id,
       title,
       kind: 'template',
-      template: { name: title, revision: 2 },
+      template: { name: title, revision: 3 },
       revisions: [
         {
           revision: 2,
           says: 'Flex with less R than the code asks for where it hangs stops its rooms, the house and the order; so does such a wrap. Whole bags, boxes and sheets are counted without the noise of long decimals. The name of the job and who cuts may stay blank. Everything but the givens is locked in a job; Allowances stays open.',
         },
+        {
+          revision: 3,
+          says: 'A lot that is opened as a job has its name on House, where the job is named. A lot table shows the price first.',
+        },
       ],
       sheets,
       names,
       examples,
-      house: house(placeOf),
+      house: { ...house(placeOf), lotName: 'House!B2' },
     },
     drawn,
   );

@@ -1,12 +1,12 @@
 import { type FormEvent, useMemo, useState } from 'react';
-import { addResult, noHouse, removeResult, setVaries } from '../../lots/house.ts';
+import { addResult, noHouse, removeResult, setLotName, setVaries } from '../../lots/house.ts';
 import { wordHouseFault } from '../../lots/wording.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import type { HouseType } from '../../workbook/document.ts';
 import { CellPicks } from './cell-picks.tsx';
 import { HouseOptions } from './house-options.tsx';
-import { templateCells } from './template-cells.ts';
+import { type TemplateCell, templateCells } from './template-cells.ts';
 import '../lots/lots.css';
 import './house-form.css';
 
@@ -44,6 +44,15 @@ export function HouseForm({ session, state }: { readonly session: Session; reado
             else setSaid(wordHouseFault(marked.fault));
           }}
         />
+        <LotName
+          place={house.lotName ?? null}
+          givens={givens}
+          onChoose={(place) => {
+            const named = setLotName(workbook, place);
+            if (named.ok) put(named.value);
+            else setSaid(wordHouseFault(named.fault));
+          }}
+        />
       </section>
       <section aria-label="Results">
         <h2>Results of each lot</h2>
@@ -77,11 +86,38 @@ export function HouseForm({ session, state }: { readonly session: Session; reado
   );
 }
 
+/** Which given the name of the lot stands in, among those that take any words. */
+function LotName({
+  place,
+  givens,
+  onChoose,
+}: {
+  readonly place: string | null;
+  readonly givens: readonly TemplateCell[];
+  readonly onChoose: (place: string | null) => void;
+}) {
+  return (
+    <label className="house-lot-name">
+      The name of the lot is filled in at{' '}
+      <select value={place ?? ''} onChange={({ target }) => onChoose(target.value || null)}>
+        <option value="">no given</option>
+        {givens
+          .filter((one) => one.takesAnyWords || one.place === place)
+          .map((one) => (
+            <option key={one.place} value={one.place}>
+              {one.place} {one.label}
+            </option>
+          ))}
+      </select>
+    </label>
+  );
+}
+
 function NewResult({
   figures,
   onAdd,
 }: {
-  readonly figures: ReturnType<typeof templateCells>;
+  readonly figures: readonly TemplateCell[];
   readonly onAdd: (name: string, place: string) => boolean;
 }) {
   const [place, setPlace] = useState('');

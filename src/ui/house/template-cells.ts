@@ -1,4 +1,5 @@
 import { writeAddress } from '../../base/address.ts';
+import { takesAnyWords } from '../../lots/house.ts';
 import { cellsOf } from '../../workbook/cells.ts';
 import type { Workbook } from '../../workbook/document.ts';
 import { writeKeptPlace } from '../../workbook/kept-places.ts';
@@ -13,6 +14,8 @@ export interface TemplateCell {
   readonly place: string;
   readonly label: string;
   readonly shows: string;
+  /** Whether any words can be filled in there. */
+  readonly takesAnyWords: boolean;
 }
 
 /** The cells that a lot may fill, or the figures that it may show, sheet by sheet. */
@@ -31,6 +34,7 @@ export function templateCells(
           place: writeKeptPlace({ sheet: sheet.name, ...address }),
           label,
           shows: showValue(value, cell.unit, cell.format).text,
+          takesAnyWords: takesAnyWords(cell),
         },
       ];
     }),

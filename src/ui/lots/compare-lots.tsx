@@ -44,21 +44,21 @@ export function CompareLots({
     ),
   );
 
-  async function figured(lot: Lot): Promise<Side | string> {
+  async function figured(lot: Lot, title: string): Promise<Side | string> {
     const own = typeNamed(table, lot.type);
     const workbook = own && lotWorkbook(own, lot);
     if (!own || !workbook?.ok) {
       return workbook && !workbook.ok ? workbook.fault.map(wordFaultOfLot).join(' ') : 'Its type is gone.';
     }
     const values = await figureWorkbook(workbook.value, await keeper.spareCalculator());
-    return { type: own, kept: { workbook: workbook.value, values } };
+    return { type: own, kept: { workbook: { ...workbook.value, title }, values } };
   }
 
-  async function compare(other: Lot): Promise<void> {
+  async function compare(other: Lot, title: string): Promise<void> {
     setSaid('Figuring both …');
     try {
-      const before = await figured(here);
-      const after = await figured(other);
+      const before = await figured(here, here.name);
+      const after = await figured(other, title);
       const fault = [before, after].find((side) => typeof side === 'string');
       setSaid(typeof fault === 'string' ? fault : '');
       setCompared(typeof before === 'string' || typeof after === 'string' ? null : { table, before, after });
@@ -71,13 +71,12 @@ export function CompareLots({
     const [kind, at = ''] = value.split(' ');
     const lot = kind === 'lot' ? others[Number(at)] : undefined;
     const choice = kind === 'choice' ? choices[Number(at)] : undefined;
-    if (lot) compare(lot);
+    if (lot) compare(lot, lot.name);
     if (choice) {
-      compare({
-        ...here,
-        name: `${here.name} with ${choice.option} ${choice.choice}`,
-        options: { ...here.options, [choice.option]: choice.choice },
-      });
+      compare(
+        { ...here, options: { ...here.options, [choice.option]: choice.choice } },
+        `${here.name} with ${choice.option} ${choice.choice}`,
+      );
     }
   }
 

@@ -96,7 +96,7 @@ const keys = new WeakMap<Lot, string>();
 
 /** All of a lot that its figures hang on. */
 function keyOf(lot: Lot): string {
-  const key = keys.get(lot) ?? JSON.stringify([lot.options, lot.overrides]);
+  const key = keys.get(lot) ?? JSON.stringify([lot.name, lot.options, lot.overrides]);
   keys.set(lot, key);
   return key;
 }
