@@ -46,3 +46,39 @@ test('a file that is none says so, and the open job stays', async () => {
   await page.getByText('The file is damaged or cut off').waitFor();
   expect(faults).toEqual([]);
 });
+
+test('of two choices in quick turn the last one is shown, whichever is read last', async () => {
+  const { page, faults } = await openDemo();
+  await page.getByRole('button', { name: 'Compare workbooks' }).click();
+  // Files whose name begins with “held” are read only when the test lets them.
+  await page.evaluate(() => {
+    const read = File.prototype.text;
+    const gate = new Promise((open) => addEventListener('let them be read', open, { once: true }));
+    File.prototype.text = async function text() {
+      if (this.name.startsWith('held')) await gate;
+      return read.call(this);
+    };
+  });
+  const choose = (name: string, content: string) =>
+    page.getByLabel('Workbook file to compare with').setInputFiles({
+      name: `${name}.stretchout.json`,
+      mimeType: 'application/json',
+      buffer: Buffer.from(content),
+    });
+  const titled = (title: string) => {
+    const data = JSON.parse(demo);
+    return JSON.stringify({ ...data, workbook: { ...data.workbook, title } });
+  };
+  await choose('held damaged', '[1, 2');
+  await choose('held', titled('The first choice'));
+  await page.getByText('Figuring the other workbook …').waitFor();
+  await choose('quick', titled('The last choice'));
+  const beside = page.getByRole('region', { name: 'Compare workbooks' });
+  await beside.getByText('The last choice').waitFor();
+  await page.evaluate(() => dispatchEvent(new Event('let them be read')));
+  await page.waitForTimeout(2000); // long enough for both to be read and figured
+  expect(await beside.getByText('The last choice').count()).toBe(1);
+  expect(await beside.getByText('The first choice').count()).toBe(0);
+  expect(await beside.getByRole('status').first().textContent()).toBe('');
+  expect(faults).toEqual([]);
+});

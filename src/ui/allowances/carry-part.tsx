@@ -5,6 +5,7 @@ import type { KeptWorkbook } from '../../workbook/file.ts';
 import { OtherWorkbook } from '../files/other-workbook.tsx';
 import { type openFile, saveApart } from '../files/workbook-file.ts';
 import type { ShopPageProps } from '../shop-page.ts';
+import { useLastAsked } from '../use-last-asked.ts';
 import { CarryTable } from './carry-table.tsx';
 import './carry.css';
 
@@ -14,7 +15,7 @@ type Props = Pick<ShopPageProps, 'keeper' | 'desk' | 'session' | 'state'>;
 export function CarryPart({ keeper, desk, session, state }: Props) {
   const heading = useId();
   const words = useRef<HTMLParagraphElement>(null);
-  const asked = useRef(0);
+  const ask = useLastAsked();
   const [other, setOther] = useState<KeptWorkbook | null>(null);
   const [said, setSaid] = useState('');
   const { workbook, values } = state;
@@ -30,11 +31,10 @@ export function CarryPart({ keeper, desk, session, state }: Props) {
   }
 
   async function take(reading: ReturnType<typeof openFile>): Promise<void> {
-    asked.current += 1;
-    const turn = asked.current;
+    const isLast = ask();
     setSaid('Reading the other workbook …');
     const read = await reading;
-    if (turn !== asked.current) return;
+    if (!isLast()) return;
     if (!read.ok) return setSaid(read.fault);
     const alone = allowancesOf(read.value);
     if (!alone) return setSaid(`${read.value.workbook.title} has no sheet named Allowances. Choose another.`);
@@ -43,7 +43,7 @@ export function CarryPart({ keeper, desk, session, state }: Props) {
       .spareCalculator()
       .then((calculator) => figureWorkbook(read.value.workbook, calculator))
       .catch(() => null);
-    if (turn !== asked.current) return;
+    if (!isLast()) return;
     setOther({ workbook: read.value.workbook, values: figured ?? read.value.values });
     setSaid(figured ? '' : 'The other workbook could not be figured; what was stored with it is shown.');
   }

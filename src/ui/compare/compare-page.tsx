@@ -4,6 +4,7 @@ import type { KeptWorkbook } from '../../workbook/file.ts';
 import { OtherWorkbook } from '../files/other-workbook.tsx';
 import type { openFile } from '../files/workbook-file.ts';
 import type { ShopPageProps } from '../shop-page.ts';
+import { useLastAsked } from '../use-last-asked.ts';
 import { Differences } from './differences.tsx';
 import './compare.css';
 
@@ -11,17 +12,21 @@ import './compare.css';
 export function ComparePage({ keeper, desk, session, state, onGo }: ShopPageProps) {
   const [other, setOther] = useState<KeptWorkbook | null>(null);
   const [said, setSaid] = useState('');
+  const ask = useLastAsked();
   const [isTurned, setTurned] = useState(false);
   const { workbook } = state;
 
   async function take(kept: Promise<Awaited<ReturnType<typeof openFile>>>): Promise<void> {
+    const isLast = ask();
     setSaid('Figuring the other workbook …');
     const read = await kept;
+    if (!isLast()) return;
     if (!read.ok) return setSaid(read.fault);
     // Stored figures are not trusted: both sides are figured by the same engine.
     const values = await figureWorkbook(read.value.workbook, await keeper.spareCalculator()).catch(
       () => null,
     );
+    if (!isLast()) return;
     setOther({ workbook: read.value.workbook, values: values ?? read.value.values });
     setSaid(values ? '' : 'The other workbook could not be figured; what was stored with it is shown.');
   }

@@ -10,6 +10,7 @@ import type { KeptWorkbook } from '../../workbook/file.ts';
 import { showValue } from '../../workbook/show.ts';
 import { Differences } from '../compare/differences.tsx';
 import type { ShopPageProps } from '../shop-page.ts';
+import { useLastAsked } from '../use-last-asked.ts';
 import { PairBars, type PairOfFigures } from './pair-bars.tsx';
 
 interface Compared {
@@ -36,6 +37,7 @@ export function CompareLots({
 }) {
   const [compared, setCompared] = useState<Compared | null>(null);
   const [said, setSaid] = useState('');
+  const ask = useLastAsked();
   const type = typeNamed(table, here.type);
   const others = table.rows.filter((lot) => lot !== here);
   const choices = (type?.house?.options ?? []).flatMap(({ name, choices: own }) =>
@@ -55,15 +57,17 @@ export function CompareLots({
   }
 
   async function compare(other: Lot, title: string): Promise<void> {
+    const isLast = ask();
     setSaid('Figuring both …');
     try {
       const before = await figured(here, here.name);
       const after = await figured(other, title);
+      if (!isLast()) return;
       const fault = [before, after].find((side) => typeof side === 'string');
       setSaid(typeof fault === 'string' ? fault : '');
       setCompared(typeof before === 'string' || typeof after === 'string' ? null : { table, before, after });
     } catch {
-      setSaid('They could not be figured just now. Try again.');
+      if (isLast()) setSaid('They could not be figured just now. Try again.');
     }
   }
 
