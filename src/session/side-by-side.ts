@@ -1,5 +1,7 @@
 import type { CellBlock, CellValue } from '../base/value.ts';
 import { isFault } from '../base/value.ts';
+import type { Caution } from '../catalogue/working.ts';
+import { wrapRLeft } from '../catalogue/wrap/r-left.ts';
 import { allowancesSheet } from '../workbook/comparison.ts';
 import type { Workbook } from '../workbook/document.ts';
 import { namedBlock } from '../workbook/order.ts';
@@ -48,6 +50,8 @@ export interface WayFigures {
   readonly r: number | null;
   /** Why a figure is missing. */
   readonly why: string | null;
+  /** What the functions say is to be minded at this cut. */
+  readonly cautions: readonly Caution[];
 }
 
 export interface SizeFigures {
@@ -75,17 +79,36 @@ export async function sideBySide(
     }),
   );
   const sheet = workbook.sheets.find((one) => one.name === allowancesSheet) ?? workbook.sheets[0];
-  const values = await evaluate(sheet?.name ?? allowancesSheet, expressions);
+  const shared = sharedNames.filter((name) => has(workbook, name));
+  const asked = await evaluate(sheet?.name ?? allowancesSheet, [...shared, ...expressions]);
+  const given = (name: (typeof sharedNames)[number]) => asked[shared.indexOf(name)] ?? null;
+  const values = asked.slice(shared.length);
   return sizes.map((size, at) => {
     const figures = (index: number) => {
       const place = (at * ways.length + index) * 2;
-      return figuresOf(values[place] ?? null, values[place + 1] ?? null);
+      const cut = values[place] ?? null;
+      const { shape, width, depth } = size;
+      const worked = wrapRLeft.call([
+        shape,
+        width,
+        depth,
+        cut,
+        wrap,
+        given('wraps'),
+        given('lap'),
+        given('corners'),
+      ]);
+      const cautions = worked.ok ? worked.value.cautions() : [];
+      return { ...figuresOf(cut, values[place + 1] ?? null), cautions };
     };
     return { size, ways: { shop: figures(0), published: figures(1), geometry: figures(2) } };
   });
 }
 
-function figuresOf(cut: CellValue | CellBlock, left: CellValue | CellBlock): WayFigures {
+/** What the functions take beside the size, by the names that the workbook has for it. */
+const sharedNames = ['wraps', 'lap', 'corners'] as const;
+
+function figuresOf(cut: CellValue | CellBlock, left: CellValue | CellBlock) {
   return {
     cut: typeof cut === 'number' ? cut : null,
     r: typeof left === 'number' ? left : null,

@@ -4,12 +4,57 @@ import { tradeFunctions } from '../../src/catalogue/list.ts';
 import { bookOf } from '../../src/engine/book.ts';
 import { createCalculator } from '../../src/engine/create.ts';
 import { type DuctSize, rectangularSizes, roundSizes, sideBySide } from '../../src/session/side-by-side.ts';
+import { markFor, missingReasons } from '../../src/session/side-by-side-reasons.ts';
 
 async function figured(wrap: string, sizes: readonly DuctSize[]) {
   const calculator = createCalculator({ functions: tradeFunctions });
   await calculator.open(bookOf(roundTrunk));
   return sideBySide(roundTrunk, wrap, sizes, (sheet, asked) => calculator.evaluate(sheet, asked));
 }
+
+test('the cut of geometry leaves the 2 1/4 in that it was figured with, and the published one more', async () => {
+  const calculator = createCalculator({ functions: tradeFunctions });
+  await calculator.open(bookOf(roundTrunk));
+  const left = (way: string) =>
+    `WRAP.THICKNESS("round",16,,WRAP.STRETCHOUT("round",16,,"R-8 wrap",wraps,"${way}"),"R-8 wrap",wraps)`;
+  const [geometry, published] = await calculator.evaluate('Allowances', [
+    left('geometry'),
+    left('published'),
+  ]);
+  // Published R table at 25 % squeeze: 3 in wrap is 2.25 in on the duct. Geometry: π(16 + 2 × 2.25) + 2 = 66.40, and back.
+  expect(geometry).toBeCloseTo(2.25, 9);
+  // Published stretch-out table (round, 3 in: perimeter + 17 in): (17 − 2) ÷ 2π = 2.387.
+  expect(published).toBeCloseTo(15 / (2 * Math.PI), 9);
+});
+
+describe('reasons for figures that are missing', () => {
+  test('stand once for all sizes, with what is said of single sizes beside it', async () => {
+    const sizes = await figured('R-5 wrap', [...roundSizes, ...rectangularSizes]);
+    const reasons = missingReasons(sizes);
+    expect(reasons.map(({ mark }) => mark)).toEqual(['a']);
+    expect(reasons[0]?.says).toMatch(/^This cut would squeeze .* and cold metal would sweat\.$/);
+    const short = sizes.filter(({ ways }) => ways.published.r === null);
+    expect(reasons[0]?.of.map(({ figures }) => figures)).toEqual(short);
+    for (const { says } of reasons[0]?.of ?? []) expect(says).toMatch(/^Cut at least \d/);
+    for (const { ways } of short) expect(markFor(reasons, ways.published.why ?? '')).toBe('a');
+  });
+
+  test('are each there, and none where nothing is missing', async () => {
+    expect(missingReasons(await figured('R-4 wrap', roundSizes))).toEqual([]);
+    const reasons = missingReasons(await figured('no such wrap', [...roundSizes, ...rectangularSizes]));
+    expect(reasons.map(({ says }) => says)).toEqual([expect.stringContaining('no such wrap')]);
+  });
+});
+
+test('what is to be minded comes from the function that tells the R left', async () => {
+  const [tight] = await figured('R-5 wrap', [{ shape: 'rectangular', width: 8, depth: 8 }]);
+  const levels = (way: 'geometry' | 'published') => tight?.ways[way].cautions.map(({ level }) => level);
+  expect(levels('geometry')).toContain('care');
+  const [wide] = await figured('R-8 wrap', [{ shape: 'rectangular', width: 8, depth: 8 }]);
+  expect(wide?.ways.published.cautions.map(({ sentence }) => sentence)).toContainEqual(
+    expect.stringContaining('not the rated R 8.3'),
+  );
+});
 
 describe('a wrap by the three ways, size by size', () => {
   test('16 in round in 3 in wrap is 67 5/16 by the published table and 66 7/16 by geometry', async () => {

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { rectangularSizes, roundSizes } from '../../session/side-by-side.ts';
+import { singleAllowances } from '../../templates/allowances/fields.ts';
 import { wrapTable } from '../../templates/allowances/wraps.ts';
 import { sheetWithId } from '../../workbook/cells.ts';
 import type { Workbook } from '../../workbook/document.ts';
@@ -87,6 +88,7 @@ export function AllowancesPage({ keeper, desk, session, state, onGo }: ShopPageP
               wrap={triedWrap}
               tried={shown?.sizes ?? []}
               now={asIs.figured?.sizes ?? null}
+              fraction={fractionOf(trial.workbook)}
               isFiguring={asTried.isFiguring}
             />
           </>
@@ -115,6 +117,12 @@ export function AllowancesPage({ keeper, desk, session, state, onGo }: ShopPageP
       />
     </section>
   );
+}
+
+/** The finest mark that the shop cuts to; sixteenths where it does not say. */
+function fractionOf(workbook: Workbook): number {
+  const content = singleAllowances(workbook).find(({ name }) => name === 'fraction')?.cell.content;
+  return typeof content === 'number' ? content : 16;
 }
 
 /** The row of the wrap that the job is made with, where it says so. */

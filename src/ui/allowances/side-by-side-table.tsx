@@ -1,4 +1,5 @@
 import { type SizeFigures, type Way, type WayFigures, ways } from '../../session/side-by-side.ts';
+import { type MissingReason, markFor } from '../../session/side-by-side-reasons.ts';
 import { showValue } from '../../workbook/show.ts';
 
 export const wayNames = {
@@ -14,6 +15,8 @@ export function SideBySideTable({
   sizes,
   now,
   rated,
+  reasons,
+  reasonsId,
   says,
 }: {
   readonly sizes: readonly SizeFigures[];
@@ -21,6 +24,9 @@ export function SideBySideTable({
   readonly now: readonly SizeFigures[] | null;
   /** The R that the wrap is rated at; less is marked. Null where it is not known. */
   readonly rated: number | null;
+  readonly reasons: readonly MissingReason[];
+  /** Of the element that tells a reason, before its mark. */
+  readonly reasonsId: string;
   readonly says: string;
 }) {
   return (
@@ -59,6 +65,8 @@ export function SideBySideTable({
                 figures={row.ways[way]}
                 now={now?.[at]?.ways[way] ?? null}
                 rated={rated}
+                mark={markFor(reasons, row.ways[way].why ?? '')}
+                reasonsId={reasonsId}
               />
             ))}
           </tr>
@@ -70,24 +78,30 @@ export function SideBySideTable({
 
 function WayCells({
   way,
-  figures,
+  figures: { cut, r },
   now,
   rated,
+  mark,
+  reasonsId,
 }: {
   readonly way: Way;
   readonly figures: WayFigures;
   readonly now: WayFigures | null;
   readonly rated: number | null;
+  /** Of the reason why a figure is missing. */
+  readonly mark: string | null;
+  readonly reasonsId: string;
 }) {
-  const { cut, r, why } = figures;
+  const told = mark === null ? {} : { 'aria-describedby': `${reasonsId}${mark}` };
+  const sign = mark === null ? null : <sup className="side-by-side-mark">{mark}</sup>;
   if (cut === null) {
     return (
-      <td colSpan={2} className="side-by-side-none" data-way={way} title={why ?? undefined}>
-        no figure<span className="visually-hidden">: {why}</span>
+      <td colSpan={2} className="side-by-side-none" data-way={way} {...told}>
+        no figure {sign}
       </td>
     );
   }
-  const isLess = r !== null && rated !== null && r < rated - 0.05;
+  const isLess = isLessThanRated(r, rated);
   return (
     <>
       <td data-way={way}>
@@ -96,8 +110,8 @@ function WayCells({
           <small>now {now.cut === null ? 'none' : showValue(now.cut, 'in', tape).text}</small>
         ) : null}
       </td>
-      <td data-less={isLess ? '' : undefined} title={r === null ? (why ?? undefined) : undefined}>
-        {r === null ? 'none' : r.toFixed(1)}
+      <td data-less={isLess ? '' : undefined} {...(r === null ? told : {})}>
+        {r === null ? <>none {sign}</> : r.toFixed(1)}
         {isLess ? (
           <>
             {' '}
@@ -111,6 +125,11 @@ function WayCells({
   );
 }
 
-export function sizeWords({ size: { shape, width, depth } }: SizeFigures): string {
+/** By more than what rounding to one decimal hides. */
+export function isLessThanRated(r: number | null, rated: number | null): boolean {
+  return r !== null && rated !== null && r < rated - 0.05;
+}
+
+export function sizeWords({ size: { shape, width, depth } }: Pick<SizeFigures, 'size'>): string {
   return shape === 'round' ? `${width}″ round` : `${width} × ${depth}″`;
 }

@@ -20,13 +20,15 @@ const nameRow = 17;
 const nameGap = 11;
 const mostForNames = 0.3;
 
-/** Nothing when no line has a figure to draw. `showsUp` writes a figure of the upward scale. */
+/** Nothing when no line has a figure to draw. `showsUp` writes a figure of the upward scale, which
+ *  begins and ends at whole steps where one is given. */
 export function plotLayout(
   lines: readonly PlotLine[],
   width: number,
   showsUp: (y: number) => string,
+  step?: number,
 ): PlotLayout | null {
-  const span = spanOf(lines);
+  const span = spanOf(lines, step);
   if (span === null) return null;
   const height = Math.round(Math.max(260, width * 0.46));
   const bare: Frame = { left: 0, right: width, top: 34, bottom: height - 46 };

@@ -9,14 +9,17 @@ export interface PlotScales {
 type Range = readonly [least: number, most: number];
 
 /** What the lines span each way, or nothing when no point can be drawn. Gaps count across: the reader sees that they are
- *  gaps. */
-export function spanOf(lines: readonly PlotLine[]): { readonly across: Range; readonly up: Range } | null {
+ *  gaps. With a step the span upward begins and ends at whole steps, with some room below the lowest line. */
+export function spanOf(
+  lines: readonly PlotLine[],
+  step?: number,
+): { readonly across: Range; readonly up: Range } | null {
   const points = lines.flatMap((line) => line.points);
   const heights = points.map((point) => point.y).filter(isDrawn);
   if (heights.length === 0) return null;
   return {
     across: widened(rangeOf(points.map((point) => point.x))),
-    up: widened(fromNothing(rangeOf(heights))),
+    up: widened(onSteps(fromNothing(rangeOf(heights)), step)),
   };
 }
 
@@ -54,6 +57,14 @@ function fromNothing([least, most]: Range): Range {
   if (most < 0 && most >= least / 2) return [least, 0];
   return [least, most];
 }
+
+function onSteps([least, most]: Range, step: number | undefined): Range {
+  if (step === undefined || least === 0) return [least, most];
+  return [Math.floor(least / step - roomBelow) * step, Math.ceil(most / step) * step];
+}
+
+/** Of a step: a line that keeps to the lowest tick would be taken for the axis. */
+const roomBelow = 0.1;
 
 /** A single figure gets room on both sides, or it would have no place on the scale. */
 function widened([least, most]: Range): Range {

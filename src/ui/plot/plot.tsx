@@ -14,7 +14,10 @@ export interface PlotProps {
   /** What the plot shows, in a sentence, for those who do not see it. */
   readonly says: string;
   readonly across: { readonly label: string; readonly unit?: string };
-  readonly up: { readonly label: string };
+  /** With a step the scale begins and ends at whole ones. */
+  readonly up: { readonly label: string; readonly step?: number };
+  /** What must be known to read it rightly, below the plot. */
+  readonly note?: string;
   /** Each of another name. */
   readonly lines: readonly PlotLine[];
   readonly format: { readonly x: (x: number) => string; readonly y: (y: number) => string };
@@ -25,14 +28,14 @@ export interface PlotProps {
 
 /** Lines over one scale. Each is told by color, dash, mark and name; gaps stay gaps. Pointing, or Left and Right, moves a
  *  hairline that shows what every line comes to. */
-export function Plot({ title, says, across, up, lines, format, at, onAt }: PlotProps) {
+export function Plot({ title, says, across, up, note, lines, format, at, onAt }: PlotProps) {
   const id = useId();
   const figure = useRef<HTMLElement>(null);
   const width = useDrawnWidth(figure, { start: 720, least: 400, most: 960 });
   const [own, setOwn] = useState<number>();
   const [said, setSaid] = useState('');
 
-  const layout = plotLayout(lines, width, format.y);
+  const layout = plotLayout(lines, width, format.y, up.step);
   if (layout === null)
     return (
       <figure className="plot" ref={figure}>
@@ -115,6 +118,7 @@ export function Plot({ title, says, across, up, lines, format, at, onAt }: PlotP
           <PlotReading at={here} head={place(here)} lines={lines} layout={layout} />
         )}
       </svg>
+      {note === undefined ? null : <p className="plot-note">{note}</p>}
       <p className="visually-hidden" aria-live="polite">
         {said}
       </p>

@@ -20,6 +20,12 @@ test('the scale starts at nothing when the lines are far from level, and where t
   expect(spanOf([lineOf('Run', [4, -2], [24, 10])])?.up).toEqual([-2, 10]);
 });
 
+test('with a step the scale begins and ends at whole steps, and no line is taken for the axis', () => {
+  expect(spanOf([lineOf('R', [4, 8.31], [24, 8.84])], 1)?.up).toEqual([8, 9]);
+  expect(spanOf([lineOf('R', [4, 6], [24, 6.2])], 1)?.up).toEqual([5, 7]);
+  expect(spanOf([lineOf('R', [4, 1], [24, 9.5])], 1)?.up).toEqual([0, 9.5]);
+});
+
 test('one point stands in the middle', () => {
   const span = spanOf([lineOf('Run', [8, 0])]);
   if (span === null) throw new Error('no span');
