@@ -97,9 +97,10 @@ export function buildEngine(
 
   return {
     write: (edits) => {
-      const changes = engine.batch(() => {
-        for (const { content, ...place } of edits) engine.setCellContents(inside(place), [[raw(content)]]);
-      });
+      // Not the engine's own batch: that notes each step for its undo, and looks through all notes at every step.
+      engine.suspendEvaluation();
+      for (const { content, ...place } of edits) engine.setCellContents(inside(place), [[raw(content)]]);
+      const changes = engine.resumeEvaluation();
       return changes.flatMap((change) => {
         if (!(change instanceof ExportedCellChange)) return [];
         const sheet = sheetNames.get(change.sheet);
