@@ -3,6 +3,7 @@ import { isBlock } from '../catalogue/argument.ts';
 import type { AnyTradeFunction } from '../catalogue/define.ts';
 import { builtins } from '../formula/builtins.ts';
 import type { CalculatorBook, CellChange, Place, ShapedCalculator } from './calculator.ts';
+import type { EngineContent } from './formula-engine.ts';
 import { guardedPlugins } from './guarded-plugins.ts';
 import { isReading, type KeptBook, keepBook } from './kept-book.ts';
 import { insideFunction } from './own-plugin.ts';
@@ -90,12 +91,11 @@ export function createCalculator({
       for (const place of edited.values()) {
         if (!isReading(book.at(place))) told.forget(place);
       }
-      const contents = Array.from(edited.values(), (place) => ({
-        ...place,
-        content: engineContent(book.at(place)),
-      }));
+      const contents = contentsAt(book, edited.values());
+      const newlyRead = contentsAt(book, book.takeNewlyRead());
       // A formula set aside may work again after any edit.
-      const changed = setAside.size > 0 ? undefined : attempt(() => engine.write(contents));
+      const changed =
+        setAside.size > 0 ? undefined : attempt(() => engine.write([...newlyRead, ...contents]));
       if (changed && !contents.some((place) => engine.isSpilling(place))) {
         for (const place of changed) edited.set(placeName(place), place);
         return news(edited.values());
@@ -110,7 +110,10 @@ export function createCalculator({
         const { book, engine } = opened();
         const reading = book.read(expression, own);
         if (reading.type === 'refused') return reading.fault;
-        const value = attempt(() => engine.evaluate(own, reading.written));
+        const value = attempt(() => {
+          engine.write(contentsAt(book, book.takeNewlyRead()));
+          return engine.evaluate(own, reading.written);
+        });
         if (value === undefined) {
           rebuild(book);
           return gaveUpFault;
@@ -131,4 +134,11 @@ export function createCalculator({
       told = toldValues();
     },
   };
+}
+
+function contentsAt(
+  book: KeptBook,
+  places: Iterable<Place>,
+): (Place & { readonly content: EngineContent })[] {
+  return Array.from(places, (place) => ({ ...place, content: engineContent(book.at(place)) }));
 }

@@ -13,8 +13,8 @@ export interface Written {
 /** Knows formulas that differ from one read before in nothing but the rows of their cells, as those of a column do; they
  *  need not be taken apart again. */
 export interface FilledDown {
-  /** What such a formula comes to; null where it has to be read. */
-  readonly like: (text: string, sheet: string) => Written | null;
+  /** Such a formula; null where it has to be read. The one that stands above it is the likeliest to be alike. */
+  readonly like: (text: string, sheet: string, above: unknown) => FilledFormula | null;
   /** Remembers a formula that was read in that sheet and is sound. */
   readonly learn: (text: string, sheet: string, expression: Expression, written: WriteReading) => void;
 }
@@ -25,25 +25,54 @@ export type WriteReading = (expression: Expression) => Written;
 export function filledDown(): FilledDown {
   const known = new Map<string, Pattern | null>();
   return {
-    like: (text, sheet) => {
+    like: (text, sheet, above) => {
+      if (text.length > limits.characters) return null;
+      const first = above instanceof FilledFormula && above.pattern.sheet === sheet ? above.pattern : null;
+      const alike = first ? follow(first, text) : null;
+      if (alike) return alike;
       const pattern = known.get(keyOf(text, sheet));
-      return pattern && text.length <= limits.characters ? follow(pattern, text) : null;
+      return pattern ? follow(pattern, text) : null;
     },
     learn: (text, sheet, expression, write) => {
       const key = keyOf(text, sheet);
-      if (!known.has(key)) known.set(key, patternOf(text, expression, write));
+      if (!known.has(key)) known.set(key, patternOf(text, sheet, expression, write));
     },
   };
 }
 
+/** A formula that was filled down. What it reads is worked out when somebody asks: of most cells nobody ever does. */
+export class FilledFormula implements Written {
+  readonly type = 'sound';
+  readonly text: string;
+  readonly written: string;
+  readonly pattern: Pattern;
+
+  constructor(text: string, written: string, pattern: Pattern) {
+    this.text = text;
+    this.written = written;
+    this.pattern = pattern;
+  }
+
+  get reaches(): readonly Reach[] {
+    const rows = rowsIn(this.pattern, this.text);
+    return rows ? reachesAt(this.pattern, rows) : [];
+  }
+}
+
 /** A formula with its numbers taken out; those that are rows may be others. */
 interface Pattern {
+  /** The sheet in which it stands, in small letters. */
+  readonly sheet: string;
+  /** What stands before, between and after the numbers. */
+  readonly between: readonly string[];
   readonly numbers: readonly string[];
   readonly isRow: readonly boolean[];
   /** Pieces of what the engine gets, with the index of a number between every two. */
   readonly pieces: readonly (string | number)[];
   /** The rows stand in for the indexes of their numbers. */
   readonly reaches: readonly Reach[];
+  /** Whether all it reads are single cells, which can never be too many. */
+  readonly isOfCells: boolean;
 }
 
 const digits = /[0-9]+/g;
@@ -55,7 +84,7 @@ function keyOf(text: string, sheet: string): string {
   return `${sheet}\n${text.replaceAll(digits, '0')}`;
 }
 
-function patternOf(text: string, expression: Expression, write: WriteReading): Pattern | null {
+function patternOf(text: string, sheet: string, expression: Expression, write: WriteReading): Pattern | null {
   const runs = [...text.matchAll(digits)].map((run) => ({ text: run[0], end: run.index + run[0].length }));
   // A name has become cells in the expression, whose places are not those of the text.
   if (referencesIn(text).some((one) => one.type === 'name')) return null;
@@ -81,17 +110,69 @@ function patternOf(text: string, expression: Expression, write: WriteReading): P
   }
   const { written, reaches } = write(withReferences(expression, (one) => marked.get(one) ?? one));
   const pieces = written.split(marks).map((piece, at) => (at % 2 === 0 ? piece : Number(piece) - beyond));
-  return { numbers: runs.map((run) => run.text), isRow, pieces, reaches };
+  return {
+    sheet,
+    between: text.split(digits),
+    numbers: runs.map((run) => run.text),
+    isRow,
+    pieces,
+    reaches,
+    isOfCells: reaches.every(
+      (reach) => reach.range.from.row === reach.range.to.row && cellCount(reach) === 1,
+    ),
+  };
 }
 
-function follow({ numbers, isRow, pieces, reaches }: Pattern, text: string): Written | null {
-  const own = text.match(digits) ?? [];
-  for (const [at, number] of own.entries()) {
-    if (!isRow[at] && number !== numbers[at]) return null;
-    if (isRow[at] && (number.startsWith('0') || Number(number) > limits.rows)) return null;
+function follow(pattern: Pattern, text: string): FilledFormula | null {
+  const rows = rowsIn(pattern, text);
+  if (!rows) return null;
+  if (!pattern.isOfCells) {
+    const cells = reachesAt(pattern, rows).reduce((sum, reach) => sum + cellCount(reach), 0);
+    if (cells > limits.cells) return null;
   }
-  const rowAt = (mark: number) => Number(own[mark - beyond + 1]) - 1;
-  const read = reaches.map(({ sheet, range: { from, to } }): Reach => {
+  let written = '';
+  for (const piece of pattern.pieces) written += typeof piece === 'string' ? piece : (rows[piece] ?? 0);
+  return new FilledFormula(text, written, pattern);
+}
+
+/** The rows that a text has where the pattern has some, each at the index of its number; null where the texts differ in
+ *  anything else. */
+function rowsIn({ between, numbers, isRow }: Pattern, text: string): readonly number[] | null {
+  const rows: number[] = [];
+  let at = 0;
+  for (let index = 0; index < numbers.length; index += 1) {
+    const before = between[index] ?? '';
+    if (!text.startsWith(before, at)) return null;
+    at += before.length;
+    const number = numbers[index] ?? '';
+    if (!isRow[index]) {
+      if (!text.startsWith(number, at)) return null;
+      at += number.length;
+      rows.push(0);
+      continue;
+    }
+    let row = 0;
+    const start = at;
+    for (let digit = digitAt(text, at); digit !== null; digit = digitAt(text, at)) {
+      if (at === start && digit === 0) return null;
+      row = row * 10 + digit;
+      at += 1;
+    }
+    if (row === 0 || row > limits.rows) return null;
+    rows.push(row);
+  }
+  const after = between[numbers.length] ?? '';
+  return text.length === at + after.length && text.endsWith(after) ? rows : null;
+}
+
+function digitAt(text: string, at: number): number | null {
+  const digit = text.charCodeAt(at) - 48;
+  return digit >= 0 && digit <= 9 ? digit : null;
+}
+
+function reachesAt({ reaches }: Pattern, rows: readonly number[]): readonly Reach[] {
+  const rowAt = (mark: number) => (rows[mark - beyond + 1] ?? 0) - 1;
+  return reaches.map(({ sheet, range: { from, to } }): Reach => {
     const [one, other] = [rowAt(from.row), rowAt(to.row)];
     return {
       sheet,
@@ -101,8 +182,4 @@ function follow({ numbers, isRow, pieces, reaches }: Pattern, text: string): Wri
       },
     };
   });
-  if (read.reduce((sum, reach) => sum + cellCount(reach), 0) > limits.cells) return null;
-  let written = '';
-  for (const piece of pieces) written += typeof piece === 'string' ? piece : own[piece];
-  return { written, reaches: read };
 }

@@ -39,6 +39,8 @@ export interface FormulaEngine {
   valueAt(place: Place): CellValue;
   /** Whether a formula takes more than its own cell. */
   isSpilling(place: Place): boolean;
+  /** Whether any formula does. */
+  hasSpilling(): boolean;
   evaluate(sheet: string, expression: string): CellValue | CellBlock;
   close(): void;
 }
@@ -115,6 +117,7 @@ export function buildEngine(
       if (value instanceof DetailedCellError) return faultOf(value);
       return typeof value === 'number' ? exactNumber(engine, address) : value;
     },
+    hasSpilling: () => engine.arrayMapping.count() > 0,
     isSpilling: (place) => engine.getCellType(inside(place)) === 'ARRAYFORMULA',
     evaluate: (sheet, expression) => {
       const shown = engine.calculateFormula(`=${hidden.take}(${expression})`, idOf(sheet));

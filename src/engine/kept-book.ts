@@ -21,6 +21,10 @@ export interface KeptBook {
   at(place: Place): KeptCell;
   put(place: Place, content: Content): void;
   rowsOf(sheet: string): readonly (readonly KeptCell[])[];
+  /** Whether some formula has come to read cells of this column. */
+  isRead(sheet: string, column: number): boolean;
+  /** What stands, beside formulas, in columns that have come to be read since this was asked last. */
+  takeNewlyRead(): readonly Place[];
   /** Every formula, sheet by sheet and row by row. */
   formulas(): readonly FormulaCell[];
   formulasIn(reach: Reach): readonly FormulaCell[];
@@ -49,8 +53,8 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
     return sheet;
   }
 
-  function kept(content: Content, sheet: KeptSheet): KeptCell {
-    return isFormula(content) ? reader.read(content.formula, sheet.key) : content;
+  function kept(content: Content, sheet: KeptSheet, above?: KeptCell): KeptCell {
+    return isFormula(content) ? reader.read(content.formula, sheet.key, above) : content;
   }
 
   function formulasOf(sheet: KeptSheet): readonly FormulaCell[] {
@@ -66,7 +70,12 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
 
   for (const { name, rows } of book.sheets) {
     const sheet = sheetOf(name);
-    sheet.rows = rows.map((contents) => contents.map((content) => kept(content, sheet)));
+    let above: readonly KeptCell[] = [];
+    sheet.rows = rows.map((contents) => {
+      const row = contents.map((content, column) => kept(content, sheet, above[column]));
+      above = row;
+      return row;
+    });
   }
 
   function formulas(): readonly FormulaCell[] {
@@ -87,6 +96,16 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
       cells[column] = cell;
     },
     rowsOf: (name) => sheetOf(name).rows,
+    isRead: (name, column) => reader.columns.has(name.toLowerCase(), column),
+    takeNewlyRead: () =>
+      reader.columns.takeNew().flatMap(({ sheet: key, column }) => {
+        const sheet = sheets.get(key);
+        if (!sheet) return [];
+        return sheet.rows.flatMap((cells, row) => {
+          const cell = cells[column] ?? null;
+          return cell === null || isReading(cell) ? [] : [{ sheet: sheet.name, row, column }];
+        });
+      }),
     formulas,
     readersOf: (place) => {
       const sheet = place.sheet.toLowerCase();

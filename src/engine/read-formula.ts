@@ -10,6 +10,7 @@ import { filledDown, type Written } from './filled-down.ts';
 import { withPlaces } from './named-places.ts';
 import type { Names } from './names.ts';
 import { type Reach, reachOf } from './reach.ts';
+import { type ReadColumns, readColumns } from './read-columns.ts';
 import { spillFault, unreadableFault } from './wording.ts';
 
 /** A formula that the engine may see, as the engine writes it, with what it reads; or why the engine must not see it. */
@@ -19,12 +20,14 @@ export type ReadFormula = { readonly text: string } & (
 );
 
 export interface FormulaReader {
-  /** Reads a formula as it stands in a sheet (its name in small letters). */
-  readonly read: (text: string, sheet: string) => ReadFormula;
+  /** Reads a formula as it stands in a sheet (its name in small letters), perhaps below one that is alike. */
+  readonly read: (text: string, sheet: string, above?: unknown) => ReadFormula;
   /** The same for an expression outside any cell, which may come to a block. */
   readonly readFreely: (text: string, sheet: string) => ReadFormula;
   /** Refuses from now on a formula that was seen to give more than one value. */
   readonly refuseSpill: (text: string) => void;
+  /** The columns that all formulas read so far reach into. */
+  readonly columns: ReadColumns;
 }
 
 /** Knows the functions, names and sheets of one book; remembers what it has read, since filled-down formulas repeat. */
@@ -44,6 +47,7 @@ export function formulaReader(about: {
   );
   const spilling = new Set<string>();
   const pattern = filledDown();
+  const columns = readColumns();
 
   function check(text: string): Checked {
     try {
@@ -59,7 +63,9 @@ export function formulaReader(about: {
 
   function reading(text: string, sheet: string, checked: Checked): ReadFormula {
     if (!checked.ok) return { text, type: 'refused', fault: checked.fault.cell };
-    return { text, type: 'sound', ...written(checked.value, sheet) };
+    const own = written(checked.value, sheet);
+    for (const reach of own.reaches) columns.add(reach);
+    return { text, type: 'sound', ...own };
   }
 
   function written(expression: Expression, sheet: string): Written {
@@ -67,12 +73,14 @@ export function formulaReader(about: {
   }
 
   return {
-    read: (text, sheet) => {
+    columns,
+    read: (text, sheet, above) => {
       const own = remembered.get(sheet);
       const known = own?.get(text);
       if (known) return known;
-      const like = spilling.size === 0 ? pattern.like(text, sheet) : null;
-      if (like) return { text, type: 'sound', ...like };
+      // One that is alike reads the columns of the first of its kind.
+      const like = spilling.size === 0 ? pattern.like(text, sheet, above) : null;
+      if (like) return like;
       let checked = spilling.has(text) ? failed(spill) : check(text);
       // Kept in a cell, a block would show a fault there and yet be handed on.
       if (checked.ok && withoutGroups(checked.value).type === 'range') checked = failed(spill);

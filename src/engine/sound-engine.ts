@@ -3,6 +3,7 @@ import { buildEngine, type EngineContent, type FormulaEngine } from './formula-e
 import { isReading, type KeptBook, type KeptCell } from './kept-book.ts';
 import type { InsideFunction } from './own-plugin.ts';
 import { placeName } from './place-name.ts';
+import type { ReadFormula } from './read-formula.ts';
 import { gaveUpFault } from './wording.ts';
 
 /** An engine that has taken in a whole book. */
@@ -12,7 +13,7 @@ export interface SoundEngine {
   readonly setAside: ReadonlySet<string>;
 }
 
-/** Builds the engine with every formula but those that make it throw or that would fill more than their own cell. Where
+/** Builds the engine with what the formulas of a book read and every formula but those that make it throw or that would fill more than their own cell. Where
  *  several may be to blame, one of the `suspects` is. */
 export function buildSoundly(
   book: KeptBook,
@@ -25,18 +26,29 @@ export function buildSoundly(
   /** With all formulas that are not set aside, or with some of them. */
   function build(chosen?: ReadonlySet<string>): FormulaEngine {
     const isPlain = setAside.size === 0 && chosen === undefined;
-    const contentAt = (sheet: string, row: number, column: number, cell: KeptCell): EngineContent => {
-      if (isPlain || !isReading(cell)) return engineContent(cell);
+    const formulaAt = (sheet: string, row: number, column: number, reading: ReadFormula): EngineContent => {
+      if (isPlain) return engineContent(reading);
       const place = placeName({ sheet, row, column });
       if (setAside.has(place)) return gaveUpFault;
-      return chosen === undefined || chosen.has(place) ? engineContent(cell) : null;
+      return chosen === undefined || chosen.has(place) ? engineContent(reading) : null;
     };
-    const sheets = book.sheetNames.map((name) => ({
-      name,
-      rows: book
-        .rowsOf(name)
-        .map((cells, row) => cells.map((cell, column) => contentAt(name, row, column, cell))),
-    }));
+    const rowOf = (sheet: string, isRead: readonly boolean[], cells: readonly KeptCell[], row: number) => {
+      const held: EngineContent[] = [];
+      for (const [column, cell] of cells.entries()) {
+        const isFormula = isReading(cell);
+        if (!isFormula && (cell === null || !isRead[column])) continue;
+        while (held.length < column) held.push(null);
+        held.push(isFormula ? formulaAt(sheet, row, column, cell) : cell);
+      }
+      return held;
+    };
+    const sheets = book.sheetNames.map((name) => {
+      const rows = book.rowsOf(name);
+      const widest = rows.reduce((most, cells) => Math.max(most, cells.length), 0);
+      const isRead = Array.from({ length: widest }, (_, column) => book.isRead(name, column));
+      return { name, rows: rows.map((cells, row) => rowOf(name, isRead, cells, row)) };
+    });
+    book.takeNewlyRead();
     return buildEngine(sheets, functions, builtins);
   }
 
@@ -70,6 +82,7 @@ export function buildSoundly(
       setAside.add(culprit());
       continue;
     }
+    if (!engine.hasSpilling()) return { engine, setAside };
     const spilling = book.formulas().filter(({ place }) => engine.isSpilling(place));
     if (spilling.length === 0) return { engine, setAside };
     for (const { reading } of spilling) book.refuseSpill(reading.text);

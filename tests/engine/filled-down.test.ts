@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { usableNames } from '../../src/engine/names.ts';
-import { formulaReader } from '../../src/engine/read-formula.ts';
+import { formulaReader, type ReadFormula } from '../../src/engine/read-formula.ts';
 
 const names = usableNames({ lap: 'Pieces!$B$2', lap2: 'Pieces!$B$2:$B$9' }, new Set(['pieces', 'sheet 2']));
 const reader = () =>
@@ -36,12 +36,28 @@ test('a formula filled down is read as it would be alone', () => {
   fc.assert(
     fc.property(filled, (formulas) => {
       const warm = reader();
+      let above: ReadFormula | undefined;
       for (const { shape, rows } of formulas) {
         const text = shape(rows);
-        for (const sheet of ['pieces', 'sheet 2'])
-          expect(warm.read(text, sheet)).toEqual(reader().read(text, sheet));
+        for (const sheet of ['pieces', 'sheet 2']) {
+          const read = warm.read(text, sheet, above);
+          expect(told(read)).toEqual(told(reader().read(text, sheet)));
+          for (const { sheet: other, range } of told(read).reaches ?? []) {
+            expect(warm.columns.has(other, range.from.column)).toBe(true);
+            expect(warm.columns.has(other, range.to.column)).toBe(true);
+          }
+          above = read;
+        }
       }
     }),
     { seed: 20261125, numRuns: 300 },
   );
 });
+
+/** All that a reading says, be it worked out only now. */
+function told(read: ReadFormula) {
+  const { text, type } = read;
+  return type === 'sound'
+    ? { text, type, written: read.written, reaches: read.reaches }
+    : { text, type, fault: read.fault };
+}
