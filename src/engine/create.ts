@@ -57,7 +57,8 @@ export function createCalculator({
       const before = told.get(place);
       if (before !== undefined && sameValue(before, value)) continue;
       told.set(place, value);
-      changes.push({ ...place, value });
+      const { sheet, row, column } = place; // spread out, each object would be of a slow kind
+      changes.push({ sheet, row, column, value });
     }
     return changes;
   }

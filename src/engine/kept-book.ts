@@ -58,14 +58,15 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
   }
 
   function formulasOf(sheet: KeptSheet): readonly FormulaCell[] {
-    sheet.formulas ??= sheet.rows.flatMap((cells, row) => {
-      const found: FormulaCell[] = [];
+    if (sheet.formulas) return sheet.formulas;
+    const found: FormulaCell[] = [];
+    for (const [row, cells] of sheet.rows.entries()) {
       for (const [column, cell] of cells.entries()) {
         if (isReading(cell)) found.push({ place: { sheet: sheet.name, row, column }, reading: cell });
       }
-      return found;
-    });
-    return sheet.formulas;
+    }
+    sheet.formulas = found;
+    return found;
   }
 
   for (const { name, rows } of book.sheets) {

@@ -28,23 +28,24 @@ interface SheetNumbers {
 }
 
 export function packValues(changes: readonly CellChange[]): ValuesParcel {
-  const bySheet = new Map<string, { readonly places: number[]; readonly values: number[] }>();
+  const counts = new Map<string, number>();
   const others: CellChange[] = [];
   for (const change of changes) {
-    if (typeof change.value !== 'number') {
-      others.push(change);
-      continue;
-    }
-    const own = bySheet.get(change.sheet) ?? { places: [], values: [] };
-    bySheet.set(change.sheet, own);
-    own.places.push(placeKey(change));
-    own.values.push(change.value);
+    if (typeof change.value === 'number') counts.set(change.sheet, (counts.get(change.sheet) ?? 0) + 1);
+    else others.push(change);
   }
-  const numbers = [...bySheet].map(([sheet, { places, values }]) => ({
-    sheet,
-    places: Uint32Array.from(places),
-    values: Float64Array.from(values),
-  }));
+  const numbers = Array.from(counts, ([sheet, count]): SheetNumbers => {
+    const places = new Uint32Array(count);
+    const values = new Float64Array(count);
+    let at = 0;
+    for (const change of changes) {
+      if (typeof change.value !== 'number' || change.sheet !== sheet) continue;
+      places[at] = placeKey(change);
+      values[at] = change.value;
+      at += 1;
+    }
+    return { sheet, places, values };
+  });
   return { numbers, others };
 }
 
