@@ -73,7 +73,7 @@ const rowHeight = usualHeight;
 const headerHeight = 30;
 /** Rows kept ready above and below those in sight. Where a jump brings every row anew, each of them costs as much as one that
  *  is seen; for a turn of the wheel so many are enough. */
-const rowBuffer = 4;
+const rowBuffer = 2;
 const rowNumberWidth = 44;
 /** Empty rows and columns kept below and beside what is used, so that a sheet can grow. */
 const spareRows = 6;
@@ -118,12 +118,15 @@ export function createSheetTable(
   let hasHeights = anyRowWraps(first.sheet);
   const measure = createTextMeasure(host);
   const rows: TableRow[] = [];
+  // Given to the table only where some row wraps: asked for heights, it sets out all rows anew as new ones come into sight.
+  const heightOfRow = ({ data }: { readonly data: TableRow | undefined }) =>
+    data ? heightOf(sight.sheet, sight.values, data.row, measure) : rowHeight;
   const api: GridApi<TableRow> = createGrid<TableRow>(
     host,
     {
       theme,
       rowHeight,
-      getRowHeight: ({ data }) => (data ? heightOf(sight.sheet, sight.values, data.row, measure) : rowHeight),
+      ...(hasHeights ? { getRowHeight: heightOfRow } : {}),
       headerHeight,
       rowData: [],
       columnDefs: [],
@@ -208,6 +211,7 @@ export function createSheetTable(
   function heighten(): void {
     const had = hasHeights;
     hasHeights = anyRowWraps(sight.sheet);
+    if (had !== hasHeights) api.setGridOption('getRowHeight', hasHeights ? heightOfRow : undefined);
     if (had || hasHeights) api.resetRowHeights();
   }
 
