@@ -28,6 +28,12 @@ test('a new wrap is copied, changed, seen beside the tables, tried on the open j
     .getByRole('table', { name: 'What was figured' })
     .getByRole('button', { name: 'Wrap!D2' })
     .waitFor();
+  // Rated R 6.8 installed, where this job needs R 8: the job, and each of its six pieces, would say stop.
+  await effect
+    .getByText(/^✕ 7 checks would turn to stop.*this wrap is rated R 6.8 installed, and R 8 is needed/)
+    .waitFor();
+  const checks = effect.getByRole('table', { name: 'Checks' });
+  expect(await checks.getByRole('row').filter({ hasText: 'stop:' }).count()).toBe(7);
   // Nothing is in the workbook yet.
   expect(await page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true);
 
