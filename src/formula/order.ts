@@ -11,17 +11,29 @@ export interface RowOrder {
   readonly placeOf: (row: number) => number;
 }
 
+/** A reference to rows that would no longer lie together. */
+export interface TornReference {
+  /** As the formula has it: `B3:B10`. */
+  readonly written: string;
+  readonly cells: CellRange;
+}
+
 /** The formula after rows were put in another order: what reads a cell of a row goes with that row, and what reads all of
  *  them stays. The fault is the first reference to some of them that would no longer lie together. */
-export function afterRowOrder(text: string, order: RowOrder, ownSheet: string): Outcome<string, string> {
-  let torn: string | null = null;
+export function afterRowOrder(
+  text: string,
+  order: RowOrder,
+  ownSheet: string,
+): Outcome<string, TornReference> {
+  let torn: TornReference | null = null;
   const formula = rewritten(text, (reference): Rewriting => {
     if (reference.type === 'name' || torn !== null) return null;
     if ((reference.sheet ?? ownSheet).toLowerCase() !== order.sheet.toLowerCase()) return null;
     const { start, end } = cornersOf(reference);
-    const after = rangeAfterOrder(rangeBetween(start, end), order);
+    const cells = rangeBetween(start, end);
+    const after = rangeAfterOrder(cells, order);
     if (after === null) {
-      torn = text.slice(reference.from, reference.to);
+      torn = { written: text.slice(reference.from, reference.to), cells };
       return null;
     }
     const isTurned = start.row > end.row;

@@ -11,7 +11,8 @@ import type { Values } from './values.ts';
 export function tableColumnName(sheet: Sheet, { from, to }: CellRange, column: number): string {
   const above = { row: from.row - 1, column };
   const block = { from: { ...from, row: above.row }, to };
-  if (above.row >= 0 && isTypedHeading(sheet, block)) return String(cellAt(sheet, above)?.content ?? '');
+  const over = above.row < 0 ? null : cellAt(sheet, above);
+  if (over?.role === 'heading' || (over && isTypedHeading(sheet, block))) return String(over.content ?? '');
   return headingOver(sheet, { row: from.row, column });
 }
 

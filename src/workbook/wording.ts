@@ -40,6 +40,14 @@ export function wordCommandFault(fault: CommandFault): string {
       return wordRefusals(fault.refused);
     case 'rows_torn':
       return `The rows stay as they are: ${fault.reader} takes in ${fault.reads}, only some of these rows, and they would no longer lie together. Let it take in all of the rows or one of them, then sort.`;
+    case 'order_counts': {
+      const rows = {
+        above: 'the rows above its own',
+        below: 'the rows below its own',
+        around: 'rows around its own',
+      };
+      return `The rows stay as they are, because their order counts here: ${fault.reader} takes in ${fault.reads}, ${rows[fault.where]}, and after a sort these would be others. Leave them in this order, or fill in their givens anew where each is to stand.`;
+    }
     case 'takes_in_itself':
       return `All stays as it is: the formula that would come to stand in ${fault.reader} would take in its own cell there. Move it outside the cells that it takes in.`;
     case 'no_line_here':

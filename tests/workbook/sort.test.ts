@@ -161,6 +161,23 @@ describe('references to rows that are sorted', () => {
     expect(wordCommandFault(outcome.fault)).toMatch(/Sums!A1 takes in Runs!B2:B3, only some of these rows/);
   });
 
+  test.each([
+    ['C2', 'SUM(B3:B5)', 'B3:B5, the rows below its own'],
+    ['C4', 'SUM(B$1:B3)', 'B$1:B3, the rows above its own'],
+    ['C3', 'SUM(B$2:B3)', 'B$2:B3, rows around its own'],
+  ])(
+    'tell that the order counts where a row itself reads others by where they stand: %s with %s',
+    (place, reads, told) => {
+      const { row, column } = at(place);
+      const own = rows.map((cells, index) => (index === row ? cells.with(column, formula(reads)) : cells));
+      const outcome = sorted(workbookOf(own), 'A2:C4', [1, 2, 0]);
+      if (outcome.ok) throw new Error('sorted');
+      expect(wordCommandFault(outcome.fault)).toContain(
+        `their order counts here: Runs!${place} takes in ${told}`,
+      );
+    },
+  );
+
   test('are ordered by numbers and by words with numbers in them, empty rows last either way', () => {
     const sheet = sheetOf('runs', 'Runs', [...rows, [words('S3'), null, null]]);
     const range = { from: at('A2'), to: at('C5') };

@@ -23,6 +23,13 @@ export type SortFault =
   | { readonly code: 'no_such_sheet' }
   /** Something reads or names only some of the rows, which would no longer lie together. */
   | { readonly code: 'rows_torn'; readonly reader: string; readonly reads: string }
+  /** A row reads others of them by where they stand, so that in another order it would come to something else. */
+  | {
+      readonly code: 'order_counts';
+      readonly reader: string;
+      readonly reads: string;
+      readonly where: 'above' | 'below' | 'around';
+    }
   /** Something finds a line by its place beside lines that stay. */
   | ({ readonly code: 'lines_torn' } & TornPair);
 
@@ -67,7 +74,12 @@ function sortBlock(
         : done(null);
       if (!outcome.ok) {
         const reader = `${own.name}!${writeAddress(address)}`;
-        return failed({ code: 'rows_torn', reader, reads: outcome.fault });
+        const { written: reads, cells } = outcome.fault;
+        const { row } = address;
+        const isOneOfThem = own === sheet && row >= top && row <= range.to.row;
+        if (!isOneOfThem) return failed({ code: 'rows_torn', reader, reads });
+        const where = cells.from.row > row ? 'below' : cells.to.row < row ? 'above' : 'around';
+        return failed({ code: 'order_counts', reader, reads, where });
       }
       const isSame =
         outcome.value === null || !isFormula(cell.content) || outcome.value === cell.content.formula;
