@@ -19,6 +19,9 @@ async function openAllowances(page: Page) {
       await page.keyboard.press('Control+Enter');
       await page.keyboard.press('Enter');
       await page.getByText('Kept in this workbook. Undo takes it back.').waitFor();
+      expect(await page.locator('.allowances-bar').evaluate((bar) => bar === document.activeElement)).toBe(
+        true,
+      );
     },
   };
 }
@@ -86,7 +89,7 @@ test('an allowance that stands alone is copied under a name of its own; taken ou
   await page.keyboard.type('Lap in the attic');
   await keep();
   const own = row('Lap in the attic');
-  await own.getByText('this shop, from Lap of the wrap').waitFor();
+  await own.getByText('this shop, from Lap of the wrap · in formulas lap_2').waitFor();
   const effect = page.getByRole('region', { name: 'What it does to this job' });
   await own.getByRole('button', { name: 'Take out Lap in the attic' }).click();
   await effect.waitFor();

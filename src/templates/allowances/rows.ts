@@ -47,11 +47,12 @@ export interface AllowanceTable {
   readonly columns: readonly { readonly column: number; readonly heading: string }[];
 }
 
-/** The tables of the sheet. A block inside another one, such as one of its columns, is no table of its own. */
+/** The tables of the sheet. A block inside another one, such as one of its columns, is no table of its own; one whose headings
+ *  stand above it is taken with them, from the column that names its lines. */
 export function allowanceTables(workbook: Workbook, sheet: Sheet): readonly AllowanceTable[] {
   const blocks = Object.entries(workbook.names)
     .filter(([, named]) => named.sheet === sheet.id && named.range.from.row < named.range.to.row)
-    .map(([name, { range }]) => ({ name, range }))
+    .map(([name, { range }]) => ({ name, range: withHeadings(sheet, range) }))
     .sort((one, other) => one.range.from.row - other.range.from.row || (one.name < other.name ? -1 : 1));
   return blocks.flatMap(({ name, range }, at) => {
     const isInside = blocks.some(
@@ -65,6 +66,16 @@ export function allowanceTables(workbook: Workbook, sheet: Sheet): readonly Allo
     if (isInside || !heads.some((cell) => cell?.role === 'heading')) return [];
     return [{ name, range, columns: columnsOf(sheet, range) }];
   });
+}
+
+/** The names of the lines stand in the first of the columns that have a heading one beside the other. */
+function withHeadings(sheet: Sheet, { from, to }: CellRange): CellRange {
+  const isHeading = (row: number, column: number) => cellAt(sheet, { row, column })?.role === 'heading';
+  const above = from.row - 1;
+  if (above < 0 || isHeading(from.row, from.column) || !isHeading(above, from.column)) return { from, to };
+  let first = from.column;
+  while (first > 0 && isHeading(above, first - 1)) first -= 1;
+  return { from: { row: above, column: first }, to };
 }
 
 function columnsOf(sheet: Sheet, { from, to }: CellRange): AllowanceTable['columns'] {

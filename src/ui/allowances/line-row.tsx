@@ -58,7 +58,15 @@ export function LineRow({
       {isOne ? null : <h3>{label}</h3>}
       {fieldsOf(null, fields)}
       <p className="allowance-line-note">
-        <span>{sourceOf(line)}</span>
+        <span>
+          {sourceOf(line)}
+          {line.name === null ? null : (
+            <>
+              {' '}
+              · in formulas <code>{line.name}</code>
+            </>
+          )}
+        </span>
         {leading === line ? (
           <LineDeeds
             line={line}

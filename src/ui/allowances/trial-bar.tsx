@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import type { Trial } from './use-trial.ts';
 
 /** Keep what is tried, or put it back. */
@@ -17,19 +18,25 @@ export function TrialBar({
   readonly onPutBack: () => void;
 }) {
   const canKeep = trial.isOn && trial.refusal === null && !isReadOnly;
+  const bar = useRef<HTMLDivElement>(null);
+  // The buttons go with what was tried; the keyboard stays where what was done is told.
+  const thenStay = (deed: () => void) => () => {
+    deed();
+    bar.current?.focus();
+  };
   return (
-    <div className="allowances-bar">
+    <div className="allowances-bar" ref={bar} tabIndex={-1}>
       {trial.isOn ? (
         <>
           <button
             type="button"
             className="allowances-keep"
             aria-disabled={!canKeep}
-            onClick={canKeep ? onKeep : undefined}
+            onClick={canKeep ? thenStay(onKeep) : undefined}
           >
             Keep it
           </button>
-          <button type="button" onClick={onPutBack}>
+          <button type="button" onClick={thenStay(onPutBack)}>
             Put it back
           </button>
         </>

@@ -130,6 +130,13 @@ export const keyGroups: readonly KeyGroup[] = [
     ],
   },
   {
+    name: 'On the allowances, side by side',
+    lines: [
+      { keys: ['Ctrl+Enter'], says: 'from any field to keeping or putting back what is tried' },
+      { keys: ['←', '→'], says: 'read the plot figure by figure' },
+    ],
+  },
+  {
     name: 'Anywhere',
     lines: [
       {

@@ -154,3 +154,12 @@ test('locked cells, limits and lines without a place are refused all at once, in
   expect(['wraps', 'labor'].map((table) => hasPlace(mine.workbook, { table }))).toEqual([true, false]);
   expect(said[0]).toContain('Allowances!B12 is locked');
 });
+
+test('prices whose headings stand above the block that is named are a table like any other', () => {
+  const rows = rowsOf(keptIn('insulation.job.stretchout.json')).filter(
+    ({ table }) => table === 'roll_prices',
+  );
+  expect(rows.map(({ label }) => label)).toContain('R-8 wrap');
+  const price = rows.find(({ label }) => label === 'R-8 wrap')?.cells.get('Price');
+  expect(price?.shows).toMatch(/^\$/);
+});
