@@ -43,7 +43,7 @@ test('a template becomes a house type: an option recorded choice by choice, a gi
   expect(await name.getByRole('option', { name: /Pieces!E2\b/ }).count()).toBe(0); // a number is no name
   await name.selectOption('Job!B2');
   const results = page.getByRole('region', { name: 'Results' });
-  await results.getByLabel('Figure').selectOption({ index: 3 });
+  await results.getByRole('combobox', { name: 'Figure' }).selectOption({ index: 3 });
   await results.getByLabel('Called').fill('First figure');
   await results.getByRole('button', { name: 'Show it for each lot' }).click();
   await results.getByRole('button', { name: 'Take out First figure' }).waitFor();
@@ -54,6 +54,17 @@ test('a template becomes a house type: an option recorded choice by choice, a gi
   await results.getByRole('button', { name: 'Take out First figure' }).waitFor({ state: 'detached' });
   await page.getByRole('button', { name: /^Redo.*of the house type/ }).click();
   await results.getByRole('button', { name: 'Take out First figure' }).waitFor();
+
+  await results.getByRole('combobox', { name: 'Figure' }).selectOption({ index: 3 });
+  await results.getByLabel('Called').fill('Second figure');
+  await results.getByRole('button', { name: 'Show it for each lot' }).click();
+  await results.getByRole('button', { name: 'Show Second figure sooner' }).press('Enter');
+  await expect
+    .poll(() => results.locator('.house-results strong').allTextContents())
+    .toEqual(['Second figure', 'First figure']);
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(
+    'Show Second figure sooner',
+  );
 
   await page.getByRole('button', { name: 'Begin a lot table' }).click();
   await page.getByLabel('Add a house type, or take a newer revision').selectOption('open');

@@ -7,6 +7,7 @@ import {
   removeChoice,
   setLotName,
   setVaries,
+  showSooner,
 } from '../../src/lots/house.ts';
 import { wordHouseFault } from '../../src/lots/wording.ts';
 import { fill } from '../../src/templates/fill.ts';
@@ -72,4 +73,13 @@ test('the name of the lot goes into a given for plain words, and into no figure,
     ok: true,
     value: { options: [], varies: [], results: [] },
   });
+});
+
+test('a result is shown a place sooner, the first stays, and none is lost', () => {
+  const { house } = smallHouse();
+  if (!house) throw new Error();
+  const names = (name: string) => showSooner(house, name).results.map((one) => one.name);
+  expect(names('Price')).toEqual(['Wrap', 'Rolls', 'Price', 'R left']);
+  expect(names('Wrap')).toEqual(['Wrap', 'Rolls', 'R left', 'Price']);
+  expect(names('Gone')).toEqual(['Wrap', 'Rolls', 'R left', 'Price']);
 });

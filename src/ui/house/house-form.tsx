@@ -1,5 +1,5 @@
 import { type FormEvent, useMemo, useState } from 'react';
-import { addResult, noHouse, removeResult, setLotName, setVaries } from '../../lots/house.ts';
+import { addResult, noHouse, removeResult, setLotName, setVaries, showSooner } from '../../lots/house.ts';
 import { wordHouseFault } from '../../lots/wording.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
@@ -56,13 +56,28 @@ export function HouseForm({ session, state }: { readonly session: Session; reado
       </section>
       <section aria-label="Results">
         <h2>Results of each lot</h2>
+        <p className="lots-note">
+          In this order they stand in a lot table: what a person looks for goes first.
+        </p>
         <ul className="house-results">
-          {house.results.map(({ name, place }) => (
+          {house.results.map(({ name, place }, at) => (
             <li key={name}>
               <strong>{name}</strong> <small>{place}</small>
               <output>{figures.find((one) => one.place === place)?.shows ?? ''}</output>
-              <button type="button" onClick={() => put(removeResult(house, name))}>
-                Take out {name}
+              <button
+                type="button"
+                aria-label={`Show ${name} sooner`}
+                aria-disabled={at === 0}
+                onClick={at === 0 ? undefined : () => put(showSooner(house, name))}
+              >
+                Sooner
+              </button>
+              <button
+                type="button"
+                aria-label={`Take out ${name}`}
+                onClick={() => put(removeResult(house, name))}
+              >
+                Take out
               </button>
             </li>
           ))}
