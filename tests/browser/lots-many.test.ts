@@ -77,3 +77,62 @@ test('a second window gets the lots when the first lets go', slow, async () => {
   await other.getByText('Kept in this browser.').waitFor(slow);
   await other.getByLabel('Add a house type, or take a newer revision').waitFor();
 });
+
+test(
+  'of two lot tables chosen in quick turn the last one lies there, and only that one is held',
+  slow,
+  async () => {
+    const { page, context, faults } = await openDemo();
+    await page.getByRole('button', { name: 'House types and lots' }).click();
+    await page.getByRole('button', { name: 'Begin a lot table' }).click();
+    await page.getByText('Kept in this browser.').waitFor();
+    const open = async (title: string) => {
+      const data = JSON.parse(example);
+      data.lots = { ...data.lots, title, rows: [] };
+      await page.getByLabel('Lot table file', { exact: true }).setInputFiles({
+        name: 'one.lots.stretchout.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(JSON.stringify(data)),
+      });
+      await page.getByRole('heading', { level: 2, name: title }).waitFor();
+    };
+    await open('The last choice');
+    await open('The one before');
+    const kept = page.getByLabel('Lot tables kept in this browser');
+    const ids = await kept
+      .getByRole('option')
+      .evaluateAll((all) =>
+        Object.fromEntries(all.map((one) => [one.textContent, one.getAttribute('value')])),
+      );
+    // The first to be chosen is held late.
+    await page.evaluate((late) => {
+      const request = LockManager.prototype.request;
+      LockManager.prototype.request = async function held(
+        this: LockManager,
+        name: string,
+        ...rest: unknown[]
+      ) {
+        if (name.includes(late)) await new Promise((go) => setTimeout(go, 700));
+        return Reflect.apply(request, this, [name, ...rest]);
+      };
+    }, ids['New lots'] ?? '');
+    await kept.evaluate(
+      (select: HTMLSelectElement, values) => {
+        for (const value of values) {
+          select.value = value;
+          select.dispatchEvent(new Event('change', { bubbles: true }));
+        }
+      },
+      [ids['New lots'] ?? '', ids['The last choice'] ?? ''],
+    );
+    await page.getByRole('heading', { level: 2, name: 'The last choice' }).waitFor();
+    await page.waitForTimeout(1500); // long enough for the other one to be held
+    expect(await page.locator('.lots-title').textContent()).toContain('The last choice');
+    const other = await context.newPage();
+    await other.goto(page.url());
+    await other.getByRole('button', { name: 'House types and lots' }).click();
+    await other.getByLabel('Lot tables kept in this browser').selectOption({ label: 'New lots' });
+    await other.getByText('Kept in this browser.').waitFor(slow);
+    expect(faults).toEqual([]);
+  },
+);

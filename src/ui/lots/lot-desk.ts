@@ -127,16 +127,27 @@ async function createLotDesk(): Promise<LotDesk> {
     if (state.work !== 'stopped') figure();
   }
 
+  let laying: Promise<unknown> = Promise.resolve();
+
+  /** One table is laid after another, so that the one that was asked for last stays, and none is held beside it. */
+  function inTurn<Result>(deed: () => Promise<Result>): Promise<Result> {
+    const mine = laying.then(deed);
+    laying = mine.catch(() => {});
+    return mine;
+  }
+
   async function lay(table: LotTable): Promise<void> {
     stopFiguring('none');
     hold?.release();
     const mine = await holdWorkbook(`lots ${table.id}`);
     hold = mine;
     publish({ open: null, isReadOnly: !mine.isMine });
-    mine.freed.then(async () => {
-      const left = hold === mine ? await shelf.read(table.id) : null;
-      if (left?.ok) await lay(left.value); // as the other window has left it
-    });
+    mine.freed.then(() =>
+      inTurn(async () => {
+        const left = hold === mine ? await shelf.read(table.id) : null;
+        if (left?.ok) await lay(left.value); // as the other window has left it
+      }),
+    );
     show(lotHistory(table));
   }
 
@@ -154,26 +165,28 @@ async function createLotDesk(): Promise<LotDesk> {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    take: async (id) => {
-      await writing;
-      const table = await shelf.read(id);
-      if (!table.ok) return failed(table.fault);
-      await lay(table.value);
-      return done(null);
-    },
-    begin: (title) => lay(emptyLotTable(crypto.randomUUID(), title)),
-    add: (table) => lay({ ...table, id: crypto.randomUUID() }),
-    remove: async () => {
-      const { open, isReadOnly } = state;
-      if (!open || isReadOnly) return null;
-      stopFiguring('none');
-      await writing;
-      await shelf.takeOff(open.table.id);
-      hold?.release();
-      hold = null;
-      publish({ open: null, outcomes: [], work: 'none', shelf: await shelf.list() });
-      return open.table;
-    },
+    take: (id) =>
+      inTurn(async () => {
+        await writing;
+        const table = await shelf.read(id);
+        if (!table.ok) return failed(table.fault);
+        await lay(table.value);
+        return done(null);
+      }),
+    begin: (title) => inTurn(() => lay(emptyLotTable(crypto.randomUUID(), title))),
+    add: (table) => inTurn(() => lay({ ...table, id: crypto.randomUUID() })),
+    remove: () =>
+      inTurn(async () => {
+        const { open, isReadOnly } = state;
+        if (!open || isReadOnly) return null;
+        stopFiguring('none');
+        await writing;
+        await shelf.takeOff(open.table.id);
+        hold?.release();
+        hold = null;
+        publish({ open: null, outcomes: [], work: 'none', shelf: await shelf.list() });
+        return open.table;
+      }),
     run: (command) => {
       if (!state.open) return failed('No lot table is open. Begin one first.');
       if (state.isReadOnly) return failed(readOnly);
