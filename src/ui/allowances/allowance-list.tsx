@@ -1,8 +1,10 @@
+import { useMemo } from 'react';
 import type { CellAddress } from '../../base/address.ts';
 import { writeAddress } from '../../base/address.ts';
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { allowanceBlocks, singleAllowances } from '../../templates/allowances/fields.ts';
+import { groupedSingles } from '../../templates/allowances/groups.ts';
 import { allowanceLine, type LineField } from '../../templates/allowances/line.ts';
 import { LineRow } from './line-row.tsx';
 import type { Trial } from './use-trial.ts';
@@ -21,11 +23,18 @@ export function AllowanceList({
   readonly onGo: (sheetId: string, address: CellAddress) => void;
 }) {
   const { workbook, values } = state;
-  const blocks = allowanceBlocks(workbook, values);
-  const singles = singleAllowances(workbook);
+  const blocks = useMemo(() => allowanceBlocks(workbook, values), [workbook, values]);
+  const singles = useMemo(() => singleAllowances(workbook), [workbook]);
+  const lines = useMemo(() => {
+    const rows = [
+      ...blocks.flatMap(({ sheet, rows: own }) => own.map(({ row }) => ({ sheet, row }))),
+      ...singles.map(({ sheet, address: { row } }) => ({ sheet, row })),
+    ];
+    return new Map(rows.map((place) => [place.row, allowanceLine(workbook, place)]));
+  }, [workbook, blocks, singles]);
   if (blocks.length === 0 && singles.length === 0) return null;
-  const lineOf = (sheet: string, row: number, fields: readonly LineField[]) => {
-    const line = allowanceLine(workbook, { sheet, row });
+  const rowOf = (row: number, fields: readonly LineField[]) => {
+    const line = lines.get(row);
     if (!line) return null;
     const own = fields.filter(({ address }) => address.column !== line.source?.column);
     return <LineRow key={row} line={line} fields={own} session={session} state={state} trial={trial} />;
@@ -33,6 +42,9 @@ export function AllowanceList({
   return (
     <section aria-labelledby="allowances-all">
       <h2 id="allowances-all">All allowances</h2>
+      <p className="allowances-source">
+        Under each stands where it comes from{singles.length > 0 ? ', and its name in formulas' : ''}.
+      </p>
       {blocks.map(({ name, sheet, at, headings, rows }) => (
         <details key={name} className="allowances-block">
           <summary>
@@ -44,22 +56,19 @@ export function AllowanceList({
           <button type="button" onClick={() => onGo(sheet, at)}>
             Go to {writeAddress(at)} on the sheet
           </button>
-          <div className="allowances-lines">{rows.map(({ row, fields }) => lineOf(sheet, row, fields))}</div>
+          <div className="allowances-lines">{rows.map(({ row, fields }) => rowOf(row, fields))}</div>
         </details>
       ))}
-      <details open className="allowances-block">
-        <summary>
-          single allowances{' '}
-          <span>
-            {singles.length === 1 ? '1 row' : `${singles.length} rows`}, each with a name in formulas
-          </span>
-        </summary>
-        <div className="allowances-lines">
-          {singles.map(({ sheet, address, cell }) =>
-            lineOf(sheet, address.row, [{ heading: 'Figure', address, cell }]),
-          )}
-        </div>
-      </details>
+      {groupedSingles(singles).map(({ group, singles: own }) => (
+        <details key={group} open className="allowances-block">
+          <summary>
+            {group} <span>{own.length === 1 ? '1 single allowance' : `${own.length} single allowances`}</span>
+          </summary>
+          <div className="allowances-lines">
+            {own.map(({ address, cell }) => rowOf(address.row, [{ heading: 'Figure', address, cell }]))}
+          </div>
+        </details>
+      ))}
     </section>
   );
 }

@@ -63,7 +63,8 @@ export function LineRow({
           {line.name === null ? null : (
             <>
               {' '}
-              · in formulas <code>{line.name}</code>
+              · <span className="visually-hidden">in formulas </span>
+              <code>{line.name}</code>
             </>
           )}
         </span>

@@ -5,6 +5,8 @@ import { tradeFunctions } from '../../../src/catalogue/list.ts';
 import { bookOf } from '../../../src/engine/book.ts';
 import { createCalculator } from '../../../src/engine/create.ts';
 import { nameOfCopy, namesBeside } from '../../../src/templates/allowances/copy-line.ts';
+import { type SingleAllowance, singleAllowances } from '../../../src/templates/allowances/fields.ts';
+import { groupedSingles, ungrouped } from '../../../src/templates/allowances/groups.ts';
 import {
   type AllowanceLine,
   allowanceLine,
@@ -67,6 +69,8 @@ function lineNamed(workbook: Workbook, name: string): AllowanceLine {
   return line;
 }
 
+const byRow = (one: SingleAllowance, other: SingleAllowance) => one.address.row - other.address.row;
+
 async function figured(workbook: Workbook) {
   const calculator = createCalculator({ functions: tradeFunctions });
   return withValues(noValues, await calculator.open(bookOf(workbook)));
@@ -78,6 +82,17 @@ describe.each(shipped)('the allowances of %s', (file) => {
 
   test('each row says where it comes from', () => {
     for (const line of lines) expect(sourceOf(line)).toMatch(/\w/);
+  });
+
+  test('each single allowance stands once, in the group of what it is for, and its copy beside it', () => {
+    const singles = singleAllowances(workbook);
+    const grouped = groupedSingles(singles);
+    expect(grouped.flatMap((one) => one.singles).toSorted(byRow)).toEqual(singles);
+    expect(grouped.map(({ group }) => group)).not.toContain(ungrouped);
+    for (const single of singles) {
+      const [own] = groupedSingles([{ ...single, name: `${single.name}_2` }]);
+      expect(own?.group).toBe(groupedSingles([single])[0]?.group);
+    }
   });
 
   test('each row can be copied: the same figures under another name, with its own source, and undo gives back what was', () => {
