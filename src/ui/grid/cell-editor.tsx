@@ -15,10 +15,11 @@ import { labelOf } from '../../workbook/label.ts';
 import { SignatureNote } from '../formula/signature-note.tsx';
 import { TagList } from '../formula/tag-list.tsx';
 import type { TaggedCells } from '../formula/tagged-cells.ts';
-import { ChoiceList, fittingChoices } from './choice-list.tsx';
-import { CompletionList } from './completion-list.tsx';
+import { WordOffer } from '../formula/word-offer.tsx';
 import type { Draft } from './draft.ts';
 import type { EditorPlace } from './editor-place.ts';
+import { fittingChoices } from './fitting-choices.ts';
+import { OfferList } from './offer-list.tsx';
 import { questionWords } from './question-words.ts';
 import { useFormulaField } from './use-formula-field.ts';
 import './cell-editor.css';
@@ -177,11 +178,18 @@ export function CellEditor({
         ) : null}
         {formula.isFormula ? (
           <>
-            <CompletionList
+            <OfferList
               id={`${id}-choices`}
-              options={options}
+              says="Functions, names and sheets"
+              offers={options.map((option) => ({
+                key: `${option.type} ${option.label}`,
+                shows: <WordOffer option={option} />,
+              }))}
               active={formula.active}
-              onChoose={formula.choose}
+              onChoose={(at) => {
+                const option = options[at];
+                if (option) formula.choose(option);
+              }}
             />
             <div className="cell-editor-signature" role="status">
               {formula.signature ? <SignatureNote help={formula.signature} /> : null}
@@ -196,11 +204,12 @@ export function CellEditor({
           </>
         ) : null}
         {hasList && !formula.isFormula ? (
-          <ChoiceList
+          <OfferList
             id={`${id}-choices`}
-            choices={choices}
+            says="Choices"
+            offers={choices.map((choice) => ({ key: choice, shows: choice }))}
             active={active}
-            onChoose={(choice) => onOffer(choice, 'stay', true)}
+            onChoose={(at) => onOffer(choices[at] ?? '', 'stay', true)}
           />
         ) : null}
         <p

@@ -1,9 +1,9 @@
 import { columnName, writeAddress } from '../../base/address.ts';
-import type { TapeParts } from '../../trade/tape/write.ts';
 import { readCheck } from '../../workbook/check.ts';
 import { type Cell, isFormula } from '../../workbook/document.ts';
 import { labelOf } from '../../workbook/label.ts';
 import { type Shown, showValue } from '../../workbook/show.ts';
+import { speakTape } from '../speak-tape.ts';
 import { waitingSentence } from '../waiting/waiting-entries.ts';
 import type { CellSight } from './cell-sight.ts';
 
@@ -64,7 +64,7 @@ function spokenValue(shown: Shown, cell: Cell): string {
     case 'blank':
       return 'empty';
     case 'tape':
-      return tapeWords(shown.parts);
+      return speakTape(shown.parts);
     case 'number':
       return cell.unit === 'r' ? `R ${shown.text}` : shown.text;
     case 'fault':
@@ -72,13 +72,4 @@ function spokenValue(shown: Shown, cell: Cell): string {
     case 'text':
       return shown.text;
   }
-}
-
-/** `14 feet 6 and 1/2 inches`: the marks for feet and inches are often left out when read aloud. */
-function tapeWords({ sign, feet, whole, numerator, denominator }: TapeParts): string {
-  const fraction = numerator === 0 ? '' : `${numerator}/${denominator}`;
-  const amount = [whole > 0 || fraction === '' ? String(whole) : '', fraction].filter(Boolean).join(' and ');
-  const inchesWords = `${amount} ${amount === '1' ? 'inch' : 'inches'}`;
-  const feetWords = feet === null ? '' : `${feet} ${feet === 1 ? 'foot' : 'feet'}`;
-  return [sign < 0 ? 'minus' : '', feetWords, inchesWords].filter(Boolean).join(' ');
 }

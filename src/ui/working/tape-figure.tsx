@@ -1,5 +1,5 @@
 import type { TapeParts } from '../../trade/tape/write.ts';
-import { speakTape } from './speak-figure.ts';
+import { speakTape } from '../speak-tape.ts';
 
 /** A length as it is read off a tape, its fraction set as one: numerator, slanting bar, denominator. */
 export function TapeFigure({ parts }: { readonly parts: TapeParts }) {
