@@ -79,6 +79,29 @@ test('cells are picked by walking to them, a block with Shift, and F8 holds rows
   expect(await here()).toBe('G3');
 });
 
+test('a cell that is walked to comes into view, and the formula stays where it is written', async () => {
+  const { page, cell, field, keys, here } = await openRanges();
+  await keys('Control+g');
+  await page.keyboard.type('G60');
+  await keys('Enter');
+  await expect.poll(here).toBe('G60');
+  await cell('G60').click();
+  await page.keyboard.type('12');
+  await keys('Enter', 'Control+Home');
+  await cell('G2').click();
+  await page.keyboard.type('=');
+  for (let row = 2; row < 60; row += 1) await page.keyboard.press('ArrowDown');
+  expect(await field.inputValue()).toBe('=G60');
+  const isInView = await cell('G60').evaluate((one) => {
+    const { top, bottom } = one.getBoundingClientRect();
+    return top >= 0 && bottom <= window.innerHeight;
+  });
+  expect(isInView).toBe(true);
+  await keys('Enter');
+  await expect.poll(here).toBe('G3');
+  await expect.poll(() => cell('G2').locator('.sheet-cell-words').textContent()).toBe('12');
+});
+
 test('Working takes cells that are pressed too, also of another sheet', async () => {
   const { page, cell, keys, sheet, words } = await openRanges();
   await cell('G2').click();

@@ -2,6 +2,7 @@ import type { CellAddress, CellRange } from '../../base/address.ts';
 import { canPointAt, heldNext, type Replacement } from '../../formula/point.ts';
 import { cornerText, sheetPrefix } from '../../formula/reference-text.ts';
 import type { Sheet } from '../../workbook/document.ts';
+import type { Shown } from './writing-desk.ts';
 
 /** A field that a formula is being written in; the text is without its `=`. */
 export interface FormulaField {
@@ -14,6 +15,8 @@ export interface FormulaField {
 export interface Pointing {
   /** Whether a cell that is pressed now goes into the formula. */
   readonly canPoint: () => boolean;
+  /** Whether the cell at the caret was picked, so that the next one picked takes its place. */
+  readonly isPicking: () => boolean;
   readonly pointTo: (sheet: Pick<Sheet, 'id' | 'name'>, here: CellAddress, head: CellAddress) => void;
   /** One step on from the cell that was picked last, or from where the person is; false where no cell can stand. */
   readonly step: (rows: number, columns: number, isReaching: boolean) => boolean;
@@ -36,8 +39,7 @@ export function createPointing(
   own: { readonly sheet: Pick<Sheet, 'id' | 'name'>; readonly address: CellAddress },
   last: CellAddress,
   /** The sheet that stands before the person, and where they are on it. */
-  shown: () => { readonly sheet: Pick<Sheet, 'id' | 'name'>; readonly address: CellAddress } | null = () =>
-    null,
+  shown: () => Shown | null = () => null,
 ): Pointing {
   let picked: Picked | null = null;
 
@@ -62,11 +64,12 @@ export function createPointing(
 
   return {
     canPoint,
+    isPicking: () => open() !== null,
     pointTo,
     step: (rows, columns, isReaching) => {
       if (!canPoint()) return false;
-      const stands = shown() ?? own;
-      const start = stands.sheet.id === own.sheet.id ? own : stands;
+      const stands = shown();
+      const start = stands === null || stands.sheet.id === own.sheet.id ? own : stands;
       // Whoever looks at another sheet by now walks on that one.
       const picking = open();
       const before = picking?.sheet.id === start.sheet.id ? picking : null;
@@ -77,6 +80,7 @@ export function createPointing(
       };
       const here = isReaching && before ? before.here : to;
       pointTo(start.sheet, here, to);
+      stands?.reveal(to);
       return true;
     },
     holdNext: () => {

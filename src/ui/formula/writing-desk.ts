@@ -29,6 +29,8 @@ export interface WritingDesk {
 export interface Shown {
   readonly sheet: Pick<Sheet, 'id' | 'name'>;
   readonly address: CellAddress;
+  /** Scrolls until a cell of that sheet is in view. */
+  readonly reveal: (address: CellAddress) => void;
 }
 
 export function createWritingDesk(): WritingDesk {

@@ -224,7 +224,10 @@ export function OneSheet({
   });
   const place = useEditorPlace(host, frame, draft && !isElsewhere ? draft.address : null);
 
-  useEffect(() => desk.show({ sheet, address: selected }), [desk, sheet, selected]);
+  useEffect(
+    () => desk.show({ sheet, address: selected, reveal: (cell) => table.current?.reveal(cell) }),
+    [desk, sheet, selected, table],
+  );
 
   function select({ here, head: corner }: Selection): void {
     onSelect(here, corner);

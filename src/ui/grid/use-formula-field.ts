@@ -87,7 +87,8 @@ export function useFormulaField({
   }, []);
   useOnDesk(isFormula ? { sheetId: sheet.id, address, text, field: 'cell', pointing } : null);
 
-  const isWanted = isFormula && caret >= sign && sentAway !== typed;
+  // A cell that was walked to is no beginning of a word, be it G10: arrows walk on.
+  const isWanted = isFormula && caret >= sign && sentAway !== typed && !pointing.isPicking();
   const found = isWanted ? offersAt(session.getState().workbook, text, at, asked === typed) : null;
   const options = found?.options ?? noOptions;
 
