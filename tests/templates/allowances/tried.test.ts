@@ -18,11 +18,14 @@ import {
   type CopiedLine,
   nothingTried,
   type Tried,
+  triedAfter,
+  triedDeed,
   triedKey,
   triedOn,
 } from '../../../src/templates/allowances/tried.ts';
 import { wordTriedFault } from '../../../src/templates/allowances/wording.ts';
 import { cellAt, sheetNamed } from '../../../src/workbook/cells.ts';
+import { runCommand } from '../../../src/workbook/commands.ts';
 import { applyDifference, invertDifference } from '../../../src/workbook/difference.ts';
 import { isFormula, type Workbook } from '../../../src/workbook/document.ts';
 import { readWorkbookFile } from '../../../src/workbook/file.ts';
@@ -218,6 +221,38 @@ describe('a copy in the round trunk', () => {
         },
       ),
       { numRuns: 15 },
+    );
+  });
+
+  test('stays with its row when rows are put in or taken out meanwhile, and goes with it', () => {
+    const [tape, mastic] = ['Joint tape', 'Mastic'].map((name) => lineNamed(workbook, name));
+    if (!tape || !mastic) throw new Error('no lines');
+    const place = { sheet: mastic.sheet.id, address: { row: mastic.row, column: 1 }, copy: null };
+    const ofCopy = { ...place, copy: 1 };
+    const wishes: Tried = {
+      copies: [copyOf(workbook, mastic, 1)],
+      taken: [{ sheet: tape.sheet.id, row: tape.row }],
+      entries: new Map([place, ofCopy].map((one) => [triedKey(one), { place: one, typed: '40' }])),
+    };
+    const change = (type: 'put_in_line' | 'take_out_line', row: number) => {
+      const outcome = runCommand(workbook, { type, sheet: tape.sheet.id, address: { row, column: 0 } });
+      if (!outcome.ok) throw new Error(outcome.fault.code);
+      return outcome.value;
+    };
+    const lower = triedAfter(wishes, change('put_in_line', tape.row - 1));
+    expect(lower.taken).toEqual([{ sheet: tape.sheet.id, row: tape.row + 1 }]);
+    expect(lower.copies[0]?.of.row).toBe(mastic.row + 1);
+    expect([...lower.entries.values()].map((one) => one.place.address.row)).toEqual([
+      mastic.row + 1,
+      mastic.row + 1,
+    ]);
+    expect(triedAfter(wishes, change('take_out_line', mastic.row))).toEqual({
+      copies: [],
+      taken: wishes.taken,
+      entries: new Map(),
+    });
+    expect(triedDeed(workbook, wishes)).toBe(
+      'the copy Copy of Mastic, taking out Joint tape, 2 figures that were tried',
     );
   });
 
