@@ -88,7 +88,8 @@ function patternOf(text: string, sheet: string, expression: Expression, write: W
   const runs = [...text.matchAll(digits)].map((run) => ({ text: run[0], end: run.index + run[0].length }));
   // A name has become cells in the expression, whose places are not those of the text.
   if (referencesIn(text).some((one) => one.type === 'name')) return null;
-  if (text.includes('1000') || runs.length > 500) return null;
+  // A number of its own that looks like a mark; it may be written otherwise in the text, as 1E6 is.
+  if (runs.length > 500 || marks.test(write(expression).written)) return null;
   const isRow = runs.map(() => false);
   const marked = new Map<Reference, Reference>();
   for (const reference of referencesIn(expression)) {

@@ -63,13 +63,9 @@ export function formulaReader(about: {
 
   function reading(text: string, sheet: string, checked: Checked): ReadFormula {
     if (!checked.ok) return { text, type: 'refused', fault: checked.fault.cell };
-    const own = written(checked.value, sheet);
+    const own = writeReading(checked.value, sheet);
     for (const reach of own.reaches) columns.add(reach);
     return { text, type: 'sound', ...own };
-  }
-
-  function written(expression: Expression, sheet: string): Written {
-    return { written: engineText(expression), reaches: reachesOf(expression, sheet) };
   }
 
   return {
@@ -85,7 +81,7 @@ export function formulaReader(about: {
       // Kept in a cell, a block would show a fault there and yet be handed on.
       if (checked.ok && withoutGroups(checked.value).type === 'range') checked = failed(spill);
       const read = reading(text, sheet, checked);
-      if (checked.ok) pattern.learn(text, sheet, checked.value, (one) => written(one, sheet));
+      if (checked.ok) pattern.learn(text, sheet, checked.value, (one) => writeReading(one, sheet));
       own?.set(text, read);
       return read;
     },
@@ -114,6 +110,11 @@ const spill: Refusal = { code: 'spill', cell: spillFault };
 
 function refused(sentence: string): CellFault {
   return { fault: 'refused', sentence };
+}
+
+/** Writes a sound expression for the engine, with what it reads. */
+export function writeReading(expression: Expression, sheet: string): Written {
+  return { written: engineText(expression), reaches: reachesOf(expression, sheet) };
 }
 
 /** Every block that an expression reads, in the order of writing; names have been replaced before. */

@@ -22,6 +22,8 @@ const shapes: readonly ((rows: readonly (number | undefined)[]) => string)[] = [
   ([a, b]) => `2.5E1*ABC${a}-${b}`,
   ([a]) => `A0${a}+1`,
   ([a]) => `1000004*A${a}`,
+  ([a]) => `A${a}*1E6`,
+  ([a, b]) => `A${a}+10001E2*B${b}+1000`,
   ([a, b]) => `Sheet2!A${a}+A${b}`,
 ];
 
