@@ -2,7 +2,6 @@ import type { CellAddress, CellRange } from '../../base/address.ts';
 import { canPointAt, heldNext, type Replacement } from '../../formula/point.ts';
 import { cornerText, sheetPrefix } from '../../formula/reference-text.ts';
 import type { Sheet } from '../../workbook/document.ts';
-import type { Shown } from './writing-desk.ts';
 
 /** A field that a formula is being written in; the text is without its `=`. */
 export interface FormulaField {
@@ -22,6 +21,14 @@ export interface Pointing {
   readonly step: (rows: number, columns: number, isReaching: boolean) => boolean;
   /** Holds the row or the column of the reference at the caret; false where there is none. */
   readonly holdNext: () => boolean;
+}
+
+/** The sheet that stands before the person, and where they are on it. */
+export interface Shown {
+  readonly sheet: Pick<Sheet, 'id' | 'name'>;
+  readonly address: CellAddress;
+  /** Scrolls until a cell of that sheet is in view. */
+  readonly reveal: (address: CellAddress) => void;
 }
 
 /** The reference picked last. It is still being picked as long as the text is the same and the caret stands behind it. */

@@ -1,7 +1,6 @@
 import { createContext, useContext, useEffect, useSyncExternalStore } from 'react';
 import type { CellAddress } from '../../base/address.ts';
-import type { Sheet } from '../../workbook/document.ts';
-import type { Pointing } from './pointing.ts';
+import type { Pointing, Shown } from './pointing.ts';
 
 /** The formula that is being written on this page, in a cell or in Working. */
 export interface Writing {
@@ -24,13 +23,6 @@ export interface WritingDesk {
   /** The sheet that stands before the person, and where they are on it. */
   readonly shown: () => Shown | null;
   readonly show: (shown: Shown) => void;
-}
-
-export interface Shown {
-  readonly sheet: Pick<Sheet, 'id' | 'name'>;
-  readonly address: CellAddress;
-  /** Scrolls until a cell of that sheet is in view. */
-  readonly reveal: (address: CellAddress) => void;
 }
 
 export function createWritingDesk(): WritingDesk {
