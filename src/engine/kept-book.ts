@@ -2,6 +2,7 @@ import { type CellAddress, isInRange } from '../base/address.ts';
 import type { Plain } from '../base/value.ts';
 import { type Content, isFormula } from '../workbook/document.ts';
 import type { CalculatorBook, Place } from './calculator.ts';
+import { FilledFormula, type Written } from './filled-down.ts';
 import { usableNames } from './names.ts';
 import { addressesIn, cellCount, type Reach } from './reach.ts';
 import { type FormulaReader, formulaReader, type ReadFormula } from './read-formula.ts';
@@ -60,8 +61,10 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
   function formulasOf(sheet: KeptSheet): readonly FormulaCell[] {
     if (sheet.formulas) return sheet.formulas;
     const found: FormulaCell[] = [];
-    for (const [row, cells] of sheet.rows.entries()) {
-      for (const [column, cell] of cells.entries()) {
+    for (let row = 0; row < sheet.rows.length; row += 1) {
+      const cells = sheet.rows[row] ?? [];
+      for (let column = 0; column < cells.length; column += 1) {
+        const cell = cells[column] ?? null;
         if (isReading(cell)) found.push({ place: { sheet: sheet.name, row, column }, reading: cell });
       }
     }
@@ -111,8 +114,9 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
     readersOf: (place) => {
       const sheet = place.sheet.toLowerCase();
       const isRead = (reach: Reach) => reach.sheet === sheet && isInRange(place, reach.range);
+      const reads = columnReader(sheet, place.column);
       return formulas()
-        .filter(({ reading }) => reading.type === 'sound' && reading.reaches.some(isRead))
+        .filter(({ reading }) => reading.type === 'sound' && reads(reading) && reading.reaches.some(isRead))
         .map((cell) => cell.place);
     },
     read: (expression, sheet) => reader.readFreely(expression, sheet.toLowerCase()),
@@ -135,6 +139,24 @@ export function keepBook(book: CalculatorBook, functions: readonly string[]): Ke
         );
       }
     },
+  };
+}
+
+/** Tells whether a formula can read a column at all; of those that were filled down it asks only once for all that are
+ *  alike, since they read the same columns. */
+function columnReader(sheet: string, column: number): (reading: Written) => boolean {
+  const known = new Map<unknown, boolean>();
+  return (reading) => {
+    if (!(reading instanceof FilledFormula)) return true;
+    const { pattern } = reading;
+    const told =
+      known.get(pattern) ??
+      pattern.reaches.some(
+        ({ sheet: own, range: { from, to } }) =>
+          own === sheet && from.column <= column && column <= to.column,
+      );
+    known.set(pattern, told);
+    return told;
   };
 }
 
