@@ -1,5 +1,4 @@
 import type { CellValue } from '../base/value.ts';
-import { placeKey } from '../workbook/place-key.ts';
 import type { Place } from './calculator.ts';
 
 /** The value of each formula cell as told last. */
@@ -10,15 +9,26 @@ export interface ToldValues {
 }
 
 export function toldValues(): ToldValues {
-  const sheets = new Map<string, Map<number, CellValue>>();
+  /** By row and column, which is quicker to fill for a whole book than a map. */
+  const sheets = new Map<string, (CellValue | undefined)[][]>();
   return {
-    get: (place) => sheets.get(place.sheet)?.get(placeKey(place)),
-    set: (place, value) => {
-      const own = sheets.get(place.sheet) ?? new Map();
-      sheets.set(place.sheet, own.set(placeKey(place), value));
+    get: ({ sheet, row, column }) => sheets.get(sheet)?.[row]?.[column],
+    set: ({ sheet, row, column }, value) => {
+      let rows = sheets.get(sheet);
+      if (!rows) {
+        rows = [];
+        sheets.set(sheet, rows);
+      }
+      let cells = rows[row];
+      if (!cells) {
+        cells = [];
+        rows[row] = cells;
+      }
+      cells[column] = value;
     },
-    forget: (place) => {
-      sheets.get(place.sheet)?.delete(placeKey(place));
+    forget: ({ sheet, row, column }) => {
+      const cells = sheets.get(sheet)?.[row];
+      if (cells) cells[column] = undefined;
     },
   };
 }

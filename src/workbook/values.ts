@@ -1,5 +1,5 @@
 import type { CellAddress } from '../base/address.ts';
-import type { CellValue } from '../base/value.ts';
+import { type CellValue, sameValue } from '../base/value.ts';
 import { lineAfterMove } from '../formula/stretch.ts';
 import { BandedValues, type BandWriter, type SheetValues, sharingBands, writeBands } from './bands.ts';
 import { cellAt } from './cells.ts';
@@ -37,12 +37,26 @@ export function withValues(values: Values, news: readonly ValueNews[]): Values {
 
 /** All values figured anew; what came to the same as before stays the same object, so that nobody looks at it again. */
 export function valuesAnew(before: Values, news: readonly ValueNews[]): Values {
+  if (areAllThere(before, news)) return before;
   const next = new Map<string, SheetValues>();
   for (const [sheet, own] of withValues(noValues, news)) {
     next.set(sheet, own instanceof BandedValues ? sharingBands(before.get(sheet), own) : own);
   }
   const isSame = before.size === next.size && [...next].every(([sheet, own]) => before.get(sheet) === own);
   return isSame ? before : next;
+}
+
+/** Whether the news, one for each place, are just the values that there are: as a rule they are when a workbook is opened. */
+function areAllThere(values: Values, news: readonly ValueNews[]): boolean {
+  let count = 0;
+  for (const own of values.values()) count += own.size;
+  return (
+    count === news.length &&
+    news.every((one) => {
+      const known = valueAt(values, one.sheet, one);
+      return known !== undefined && sameValue(known, one.value);
+    })
+  );
 }
 
 /** Values where their cells have gone: along with rows, columns and sheet names. They are the same figures as before, to
