@@ -67,6 +67,8 @@ interface Pattern {
   readonly between: readonly string[];
   readonly numbers: readonly string[];
   readonly isRow: readonly boolean[];
+  /** Whether the engine gets the text as it was typed. */
+  readonly isAsTyped: boolean;
   /** Pieces of what the engine gets, with the index of a number between every two. */
   readonly pieces: readonly (string | number)[];
   /** The rows stand in for the indexes of their numbers. */
@@ -89,7 +91,8 @@ function patternOf(text: string, sheet: string, expression: Expression, write: W
   // A name has become cells in the expression, whose places are not those of the text.
   if (referencesIn(text).some((one) => one.type === 'name')) return null;
   // A number of its own that looks like a mark; it may be written otherwise in the text, as 1E6 is.
-  if (runs.length > 500 || marks.test(write(expression).written)) return null;
+  const plain = write(expression).written;
+  if (runs.length > 500 || marks.test(plain)) return null;
   const isRow = runs.map(() => false);
   const marked = new Map<Reference, Reference>();
   for (const reference of referencesIn(expression)) {
@@ -116,6 +119,7 @@ function patternOf(text: string, sheet: string, expression: Expression, write: W
     between: text.split(digits),
     numbers: runs.map((run) => run.text),
     isRow,
+    isAsTyped: plain === text,
     pieces,
     reaches,
     isOfCells: reaches.every(
@@ -131,9 +135,11 @@ function follow(pattern: Pattern, text: string): FilledFormula | null {
     const cells = reachesAt(pattern, rows).reduce((sum, reach) => sum + cellCount(reach), 0);
     if (cells > limits.cells) return null;
   }
-  let written = '';
-  for (const piece of pattern.pieces) written += typeof piece === 'string' ? piece : (rows[piece] ?? 0);
-  return new FilledFormula(text, written, pattern);
+  return new FilledFormula(text, pattern.isAsTyped ? text : writtenWith(pattern, rows), pattern);
+}
+
+function writtenWith({ pieces }: Pattern, rows: readonly number[]): string {
+  return pieces.map((piece) => (typeof piece === 'string' ? piece : (rows[piece] ?? 0))).join('');
 }
 
 /** The rows that a text has where the pattern has some, each at the index of its number; null where the texts differ in
