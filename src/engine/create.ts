@@ -112,7 +112,8 @@ export function createCalculator({
         const reading = book.read(expression, own);
         if (reading.type === 'refused') return reading.fault;
         const value = attempt(() => {
-          engine.write(contentsAt(book, book.takeNewlyRead()));
+          const newlyRead = contentsAt(book, book.takeNewlyRead());
+          if (newlyRead.length > 0) engine.write(newlyRead);
           return engine.evaluate(own, reading.written);
         });
         if (value === undefined) {

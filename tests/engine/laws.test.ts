@@ -98,6 +98,12 @@ class FromScratch {
     return [...this.#contents].filter(([, edit]) => isFormula(edit.content)).map(([name]) => name);
   }
 
+  /** Those of the values whose cells hold formulas now. */
+  ofFormulas(values: { readonly [place: string]: CellValue }): { readonly [place: string]: CellValue } {
+    const formulas = new Set(this.formulas());
+    return Object.fromEntries(Object.entries(values).filter(([name]) => formulas.has(name)));
+  }
+
   async values(): Promise<{ readonly [place: string]: CellValue }> {
     const calculator = createCalculator({ functions: trialFunctions });
     const values = told(await calculator.open(this.book()));
@@ -145,10 +151,7 @@ test('edits one after the other come to what a workbook opened afresh says, and 
         for (const [name, value] of Object.entries(news)) {
           expect(known[name], `${name} was told though it did not change`).not.toEqual(value);
         }
-        const formulas = new Set(naive.formulas());
-        known = Object.fromEntries(
-          Object.entries({ ...known, ...news }).filter(([name]) => formulas.has(name)),
-        );
+        known = naive.ofFormulas({ ...known, ...news });
         expect(known).toEqual(await readAll(calculator, naive));
       }
       expect(known).toEqual(await naive.values());
@@ -167,9 +170,7 @@ test('cells that no formula read before are there as soon as one does', async ()
       let known = told(await calculator.open(naive.book()));
       for (const batch of edits) {
         for (const edit of batch) naive.put(edit);
-        const formulas = new Set(naive.formulas());
-        const news = { ...known, ...told(await calculator.apply(batch)) };
-        known = Object.fromEntries(Object.entries(news).filter(([name]) => formulas.has(name)));
+        known = naive.ofFormulas({ ...known, ...told(await calculator.apply(batch)) });
         // Nothing is asked of the calculator in between: that would read every cell.
         expect(known).toEqual(await naive.values());
       }
