@@ -10,6 +10,13 @@ export interface Written {
   readonly reaches: readonly Reach[];
 }
 
+/** Formulas of one column that say the same from where each stands: the first of them, which tells the engine about all. */
+export interface Kind {
+  readonly written: string;
+  readonly row: number;
+  readonly column: number;
+}
+
 /** Knows formulas that differ from one read before in nothing but the rows of their cells, as those of a column do; they
  *  need not be taken apart again. */
 export interface FilledDown {
@@ -57,6 +64,20 @@ export class FilledFormula implements Written {
     const rows = rowsIn(this.pattern, this.text);
     return rows ? reachesAt(this.pattern, rows) : [];
   }
+
+  /** The kind it belongs to where it stands; the last one of its column is the likeliest. */
+  kindAt(row: number, column: number): Kind | undefined {
+    const { pattern, text, written } = this;
+    const rows = rowsIn(pattern, text);
+    if (!rows) return undefined;
+    const last = pattern.kinds.get(column);
+    const isAlike = (first: number, at: number) =>
+      !pattern.isRow[at] || rows[at] === (pattern.isFixed[at] ? first : first - (last?.row ?? 0) + row);
+    if (last?.rows.every(isAlike)) return last;
+    const kind = { written, row, column, rows };
+    pattern.kinds.set(column, kind);
+    return kind;
+  }
 }
 
 /** A formula with its numbers taken out; those that are rows may be others. */
@@ -67,6 +88,8 @@ interface Pattern {
   readonly between: readonly string[];
   readonly numbers: readonly string[];
   readonly isRow: readonly boolean[];
+  /** Which rows stay as they are when the formula is filled down. */
+  readonly isFixed: readonly boolean[];
   /** Whether the engine gets the text as it was typed. */
   readonly isAsTyped: boolean;
   /** Pieces of what the engine gets, with the index of a number between every two. */
@@ -75,6 +98,8 @@ interface Pattern {
   readonly reaches: readonly Reach[];
   /** Whether all it reads are single cells, which can never be too many. */
   readonly isOfCells: boolean;
+  /** The kind that was met last in each column. */
+  readonly kinds: Map<number, Kind & { readonly rows: readonly number[] }>;
 }
 
 const digits = /[0-9]+/g;
@@ -114,17 +139,23 @@ function patternOf(text: string, sheet: string, expression: Expression, write: W
   }
   const { written, reaches } = write(withReferences(expression, (one) => marked.get(one) ?? one));
   const pieces = written.split(marks).map((piece, at) => (at % 2 === 0 ? piece : Number(piece) - beyond));
+  const isFixed = runs.map(() => false);
+  for (const [at, piece] of pieces.entries()) {
+    if (typeof piece === 'number') isFixed[piece] = String(pieces[at - 1]).endsWith('$');
+  }
   return {
     sheet,
     between: text.split(digits),
     numbers: runs.map((run) => run.text),
     isRow,
+    isFixed,
     isAsTyped: plain === text,
     pieces,
     reaches,
     isOfCells: reaches.every(
       (reach) => reach.range.from.row === reach.range.to.row && cellCount(reach) === 1,
     ),
+    kinds: new Map(),
   };
 }
 

@@ -7,10 +7,10 @@ import {
   type SimpleCellAddress,
   SimpleRangeValue,
 } from 'hyperformula';
-import type { CellBlock, CellFault, CellValue } from '../base/value.ts';
-import type { Content } from '../workbook/document.ts';
+import type { CellBlock, CellFault, CellValue, Plain } from '../base/value.ts';
 import type { Place } from './calculator.ts';
 import { faultOf } from './carried-fault.ts';
+import type { Kind } from './filled-down.ts';
 import {
   faultFunction,
   hidden,
@@ -20,11 +20,18 @@ import {
   ownPlugin,
 } from './own-plugin.ts';
 import { plainBlock, plainValue } from './plain-value.ts';
+import { readOnce } from './read-once.ts';
 import { settings } from './settings.ts';
 import { wordEngineError } from './wording.ts';
 
 /** What the engine is given for a cell: formulas are checked before, and a fault may stand in the place of one. */
-export type EngineContent = Content | CellFault;
+export type EngineContent = Plain | EngineFormula | CellFault;
+
+/** Of the formulas of one kind the engine reads a single one. */
+export interface EngineFormula {
+  readonly formula: string;
+  readonly kind?: Kind | undefined;
+}
 
 export interface EngineSheet {
   readonly name: string;
@@ -51,6 +58,7 @@ export function buildEngine(
   builtins: readonly FunctionPluginDefinition[],
 ): FormulaEngine {
   const faults: CellFault[] = [];
+  const alike = readOnce();
   let taken: InsideArgument = 0;
   const own: readonly InsideFunction[] = [
     ...functions,
@@ -69,20 +77,22 @@ export function buildEngine(
     if (typeof content === 'string') return `'${content}`; // a text stays a text, whatever it looks like
     if (typeof content === 'number' && !Number.isFinite(content)) return raw(wordEngineError('NUM', ''));
     if (typeof content !== 'object' || content === null) return content;
-    if ('formula' in content) return `=${content.formula}`;
+    if ('formula' in content) return content.kind ? alike.mark(content.kind) : `=${content.formula}`;
     return `=${hidden.fault}(${faults.push(content) - 1})`;
   }
 
-  const engine = HyperFormula.buildFromSheets(
-    Object.fromEntries(sheets.map((sheet) => [sheet.name, sheet.rows.map((cells) => cells.map(raw))])),
-    {
+  const contents = Object.fromEntries(
+    sheets.map((sheet) => [sheet.name, sheet.rows.map((cells) => cells.map(raw))]),
+  );
+  const engine = alike.within(() =>
+    HyperFormula.buildFromSheets(contents, {
       ...settings,
       dateFormats: [...settings.dateFormats],
       timeFormats: [...settings.timeFormats],
       currencySymbol: [...settings.currencySymbol],
       language: languageWith(own.map((one) => one.name)),
       functionPlugins: [...builtins, ownPlugin(own)],
-    },
+    }),
   );
   const sheetIds = new Map(sheets.map(({ name }) => [name, engine.getSheetId(name)]));
   const sheetNames = new Map([...sheetIds].map(([name, id]) => [id, name]));

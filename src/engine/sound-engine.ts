@@ -1,4 +1,5 @@
 import type { FunctionPluginDefinition } from 'hyperformula';
+import { FilledFormula } from './filled-down.ts';
 import { buildEngine, type EngineContent, type FormulaEngine } from './formula-engine.ts';
 import { isReading, type KeptBook, type KeptCell } from './kept-book.ts';
 import type { InsideFunction } from './own-plugin.ts';
@@ -27,10 +28,10 @@ export function buildSoundly(
   function build(chosen?: ReadonlySet<string>): FormulaEngine {
     const isPlain = setAside.size === 0 && chosen === undefined;
     const formulaAt = (sheet: string, row: number, column: number, reading: ReadFormula): EngineContent => {
-      if (isPlain) return engineContent(reading);
+      if (isPlain) return formulaContent(reading, row, column);
       const place = placeName({ sheet, row, column });
       if (setAside.has(place)) return gaveUpFault;
-      return chosen === undefined || chosen.has(place) ? engineContent(reading) : null;
+      return chosen === undefined || chosen.has(place) ? formulaContent(reading, row, column) : null;
     };
     const rowOf = (sheet: string, isRead: readonly boolean[], cells: readonly KeptCell[], row: number) => {
       const held: EngineContent[] = [];
@@ -95,6 +96,12 @@ export function buildSoundly(
 export function engineContent(cell: KeptCell): EngineContent {
   if (!isReading(cell)) return cell;
   return cell.type === 'refused' ? cell.fault : { formula: cell.written };
+}
+
+/** With its kind, so that the engine need not read what it has read before. */
+function formulaContent(reading: ReadFormula, row: number, column: number): EngineContent {
+  if (!(reading instanceof FilledFormula)) return engineContent(reading);
+  return { formula: reading.written, kind: reading.kindAt(row, column) };
 }
 
 /** The outcome, or undefined when the engine throws: it is then half-changed and must not be used again. */

@@ -15,9 +15,9 @@ export function engineText(expression: Expression): string {
     case 'gone':
       return '#REF!';
     case 'cell':
-      return quotedSheet(expression.sheet) + plainCorner(expression);
+      return quotedSheet(expression.sheet) + cornerText(expression);
     case 'range':
-      return `${quotedSheet(expression.sheet)}${plainCorner(expression.start)}:${plainCorner(expression.end)}`;
+      return quotedSheet(expression.sheet) + blockFor(expression.start, expression.end);
     case 'name':
       return expression.name;
     case 'call':
@@ -64,8 +64,12 @@ function quotedSheet(sheet: string | null): string {
   return sheet === null ? '' : `'${sheet.replaceAll("'", "''")}'!`;
 }
 
-/** Without its `$`, which only matter where a formula is copied, and that is not the engine's to do. It counts ROWS and
- *  COLUMNS wrongly where one corner has them and the other does not. */
-function plainCorner(corner: Corner): string {
-  return cornerText({ ...corner, rowFixed: false, columnFixed: false });
+/** With a `$` only where both corners have it: the calculator counts ROWS and COLUMNS wrongly where one has it and the other
+ *  does not, and what it means, that the cell stays as the formula is copied, is long done. */
+function blockFor(start: Corner, end: Corner): string {
+  const fixed = {
+    rowFixed: start.rowFixed && end.rowFixed,
+    columnFixed: start.columnFixed && end.columnFixed,
+  };
+  return `${cornerText({ ...start, ...fixed })}:${cornerText({ ...end, ...fixed })}`;
 }
