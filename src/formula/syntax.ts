@@ -36,15 +36,36 @@ export function readSheetPrefix(prefix: string): string {
   return name.startsWith("'") ? name.slice(1, -1).replaceAll("''", "'") : name;
 }
 
+/** Where the parts of a reference stand in its text. */
+export interface ReferencePlace extends Span {
+  readonly sheet: Span | null;
+  readonly corners: readonly Span[];
+  readonly isRange: boolean;
+}
+
+/** Where the parts of a `Reference` node stand. */
+export function placeOfReference(node: SyntaxNode): ReferencePlace {
+  const sheet = node.getChild('Sheet');
+  const range = node.getChild('Range');
+  return {
+    sheet: sheet && spanOf(sheet),
+    corners: (range ?? node).getChildren('Cell').map(spanOf),
+    isRange: range !== null,
+    ...spanOf(node),
+  };
+}
+
+/** What a reference at that place says; null where it is broken or points outside the sheet. */
+export function referenceAt(place: ReferencePlace, text: string): CellReference | RangeReference | null {
+  const { from, to } = place;
+  const sheet = place.sheet && readSheetPrefix(text.slice(place.sheet.from, place.sheet.to));
+  const [start, end] = place.corners.map((corner) => readCorner(text.slice(corner.from, corner.to)));
+  if (!start) return null;
+  if (!place.isRange) return { type: 'cell', sheet, ...start, from, to };
+  return end ? { type: 'range', sheet, start, end, from, to } : null;
+}
+
 /** What a `Reference` node says; null where it is broken or points outside the sheet. */
 export function readReference(node: SyntaxNode, text: string): CellReference | RangeReference | null {
-  const prefix = node.getChild('Sheet');
-  const sheet = prefix === null ? null : readSheetPrefix(text.slice(prefix.from, prefix.to));
-  const corners = (node.getChild('Range') ?? node)
-    .getChildren('Cell')
-    .map((cell) => readCorner(text.slice(cell.from, cell.to)));
-  const [start, end] = corners;
-  if (!start) return null;
-  if (node.getChild('Range') === null) return { type: 'cell', sheet, ...start, ...spanOf(node) };
-  return end ? { type: 'range', sheet, start, end, ...spanOf(node) } : null;
+  return referenceAt(placeOfReference(node), text);
 }
