@@ -132,6 +132,6 @@ function selectorOf(place: string): string {
 
 async function placeOf(page: Page): Promise<string> {
   const selected = page.locator('[role="gridcell"][data-here]');
-  const name = await selected.locator('.visually-hidden').textContent();
+  const name = await selected.getAttribute('aria-label');
   return name?.split(', ').at(-1) ?? '';
 }

@@ -13,13 +13,14 @@ import { firstUnder, isMeasured } from './under-heading.ts';
 
 const signs = { holds: '✓', look: '!', stop: '✕' } as const;
 
-/** Paints one cell: its looks onto the grid's own element, its words into the piece that is handed back, once to be seen
- *  and once to be read out. Made of text nodes only, since what stands in a cell may come from anybody's file. */
+/** Paints one cell: its looks and what is read out of it onto the grid's own element, its words into the piece that is handed
+ *  back. Made of text nodes only, since what stands in a cell may come from anybody's file. */
 export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   const { cell, value, covering } = sight;
   const shown = showValue(value, cell?.unit, cell?.format);
   const verdict = cell?.role === 'check' && !isFault(value) ? readCheck(value) : null;
   const fills = cell !== null && mustBeFilled(cell);
+  element.ariaLabel = cellName(sight);
   mark(element, 'role', cell?.role ?? 'empty');
   mark(element, 'headingRow', sight.isInHeadingRow);
   mark(element, 'says', verdict?.verdict ?? (shown.type === 'fault' ? 'fault' : fills ? 'fill' : false));
@@ -37,7 +38,6 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
 
   const words = document.createElement('span');
   words.className = 'sheet-cell-words';
-  words.ariaHidden = 'true';
   words.append(
     ...(verdict ? checkWords(verdict) : fills ? [small('sheet-cell-fill', 'fill')] : valueWords(shown)),
   );
@@ -53,7 +53,7 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   if (tip !== '') words.title = tip;
   const piece = document.createElement('span');
   piece.className = 'sheet-cell';
-  piece.append(small('visually-hidden', cellName(sight)), words);
+  piece.append(words);
   if (sight.runOn) piece.append(runOnWords(sight.runOn));
   if (cell?.note) piece.append(noteSign());
   if (sight.lock) piece.append(lockSign());

@@ -267,8 +267,6 @@ export function createSheetTable(
     reveal,
     focus: ({ row, column }) => {
       reveal({ row, column });
-      const node = nodeOf(row);
-      if (node && node.rowIndex !== null) api.setFocusedCell(node.rowIndex, columnId(column), node.rowPinned);
       cellElement(host, { row, column })?.focus({ preventScroll: true });
     },
     tryWidth: (column, pixels) => {
