@@ -8,14 +8,15 @@ export function rewrittenFormulas(
   workbook: Workbook,
   rule: (formula: string, ownSheet: string) => string,
 ): readonly Change[] {
-  return workbook.sheets.flatMap((sheet) =>
-    [...cellsOf(sheet)].flatMap(({ address, cell }): readonly Change[] => {
-      if (!isFormula(cell.content)) return [];
+  const changes: Change[] = [];
+  for (const sheet of workbook.sheets) {
+    for (const { address, cell } of cellsOf(sheet)) {
+      if (!isFormula(cell.content)) continue;
       const formula = rule(cell.content.formula, sheet.name);
-      if (formula === cell.content.formula) return [];
-      return [
-        { type: 'cell', sheet: sheet.id, address, before: cell, after: { ...cell, content: { formula } } },
-      ];
-    }),
-  );
+      if (formula === cell.content.formula) continue;
+      const after = { ...cell, content: { formula } };
+      changes.push({ type: 'cell', sheet: sheet.id, address, before: cell, after });
+    }
+  }
+  return changes;
 }
