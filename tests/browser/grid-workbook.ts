@@ -114,7 +114,7 @@ export async function openGrid(options: WindowOptions = {}): Promise<GridPage> {
   return {
     ...window,
     cell,
-    words: async (place) => (await cell(place).locator('[aria-hidden]').textContent()) ?? '',
+    words: async (place) => (await cell(place).locator('.sheet-cell-words').textContent()) ?? '',
     here: () => placeOf(page),
     keys: async (...pressed) => {
       for (const key of pressed) await page.keyboard.press(key);

@@ -14,8 +14,7 @@ async function openDemo(options: Parameters<typeof openPage>[0] = {}) {
       .click();
     await page.getByRole('heading', { level: 1, name }).waitFor();
   };
-  const words = async (place: string) =>
-    (await cell(place).locator('.sheet-cell-words').textContent()) ?? '';
+  const words = async (place: string) => (await cell(place).locator('.sheet-cell-words').textContent()) ?? '';
   await page.getByRole('heading', { level: 1, name: 'Job' }).waitFor();
   return { ...window, cell, goTo, words };
 }
