@@ -17,7 +17,7 @@ test('a heading goes across its empty neighbors from the form, is painted over t
   expect(await page.getByRole('button', { name: /^Undo/ }).getAttribute('title')).toMatch(
     /the columns under Pieces!G1/,
   );
-  const name = (place: string) => cell(place).getAttribute('aria-label');
+  const name = (place: string) => cell(place).locator('.sheet-cell-said').textContent();
   expect(await name('G1')).toBe('Branches on the north side of the house, heading, across to column I, G1');
   expect(await name('H1')).toBe('empty, Branches on the north side of the house of G1 goes across, H1');
   await form.getByLabel('Stands').selectOption({ label: 'middle' });

@@ -56,5 +56,7 @@ test('what a cell is and its note are reached by key and from the menu', async (
   await expect.poll(focused).toMatch(/^Note/);
   await page.keyboard.type('measured twice');
   await cell('C2').click();
-  await expect.poll(() => cell('C3').getAttribute('aria-label')).toContain('note: measured twice');
+  await expect
+    .poll(() => cell('C3').locator('.sheet-cell-said').textContent())
+    .toContain('note: measured twice');
 });

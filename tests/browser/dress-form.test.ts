@@ -81,7 +81,7 @@ test('a note is kept when its field is left', async () => {
   await form.getByLabel('Note').fill('Ask the roofer first.');
   await form.getByLabel('Role').focus();
   expect(await page.locator('.working-note').textContent()).toBe('Ask the roofer first.');
-  expect(await cell('A2').getAttribute('aria-label')).toContain('note: Ask the roofer first.');
+  expect(await cell('A2').locator('.sheet-cell-said').textContent()).toContain('note: Ask the roofer first.');
 });
 
 test('the form is worked by keys alone, reads well, and tells a second window why nothing changes', async () => {

@@ -47,7 +47,7 @@ test('keys make the selected columns wider and narrower, and the menu fits them 
   await columnLetter('A').click({ button: 'right' });
   await page.getByRole('menuitem', { name: 'Fit column A to the words' }).click();
   await expect.poll(async () => (await boxOf(columnLetter('A'))).width).toBeGreaterThan(250);
-  const words = cell('A2').locator('.sheet-cell-words');
+  const words = cell('A2').locator('.sheet-cell');
   expect(await words.evaluate((one) => one.scrollWidth - one.clientWidth)).toBeLessThanOrEqual(0);
 });
 

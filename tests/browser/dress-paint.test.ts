@@ -44,9 +44,7 @@ test('shade, place and note of a cell are seen, and the note is in its name', as
   });
   expect(looks).toEqual(['rgb(227, 238, 246)', 'right']);
   expect(await cell('A3').locator('.cell-note-sign').count()).toBe(1);
-  expect(await cell('A3').locator('.sheet-cell-words').getAttribute('title')).toContain(
-    'Runs over the hall.',
-  );
+  expect(await cell('A3').locator('.sheet-cell').getAttribute('title')).toContain('Runs over the hall.');
   expect(await cell('A3').textContent()).toContain('note: Runs over the hall.');
   await expectAccessible(page, '.sheet-grid');
 });

@@ -132,6 +132,6 @@ function selectorOf(place: string): string {
 
 async function placeOf(page: Page): Promise<string> {
   const selected = page.locator('[role="gridcell"][data-here]');
-  const name = await selected.getAttribute('aria-label');
+  const name = await selected.locator('.sheet-cell-said').textContent();
   return name?.split(', ').at(-1) ?? '';
 }

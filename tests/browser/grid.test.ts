@@ -161,7 +161,8 @@ test('the choices of a given are offered, walked with the arrows and chosen by k
 test('a link in the working leads to its cell, on this sheet and on another, and the focus goes along', async () => {
   const { page, cell, here } = await openGrid();
   const working = page.getByRole('region', { name: 'Working' });
-  const focusedName = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
+  const focusedName = () =>
+    page.evaluate(() => document.activeElement?.querySelector('.sheet-cell-said')?.textContent);
   await cell('E2').click();
   await expect.poll(() => cell('B2').getAttribute('data-marked')).toBe('');
   await working.getByRole('button', { name: /^Pieces!B2/ }).click();

@@ -180,7 +180,7 @@ describe('twelve lots of two house types', slow, () => {
     // The price stands below what is in sight.
     await page.locator('.sheet-grid').hover();
     await page.mouse.wheel(0, 600);
-    await page.locator('.sheet-grid').getByText(price).first().waitFor();
+    await page.locator('.sheet-cell-words', { hasText: price }).first().waitFor();
     expect(faults).toEqual([]);
   });
 });

@@ -14,7 +14,7 @@ test('a refused entry lets the person go, waits marked in its cell, and is liste
   expect(await field.count()).toBe(0);
   expect(await complaint()).toMatch(/^B2 waits: “99x” was not taken\. .* Press Enter on the cell/);
   expect(await words('B2')).toBe('16″✎ 99x');
-  expect(await cell('B2').getAttribute('aria-label')).toMatch(
+  expect(await cell('B2').locator('.sheet-cell-said').textContent()).toMatch(
     /^“99x” was typed here and is not in the workbook\./,
   );
   // The workbook has not changed.

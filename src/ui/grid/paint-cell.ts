@@ -13,14 +13,13 @@ import { firstUnder, isMeasured } from './under-heading.ts';
 
 const signs = { holds: '✓', look: '!', stop: '✕' } as const;
 
-/** Paints one cell: its looks and what is read out of it onto the grid's own element, its words into the piece that is handed
- *  back. Made of text nodes only, since what stands in a cell may come from anybody's file. */
+/** Paints one cell: its looks onto the grid's own element, its words into the piece that is handed back, once to be seen
+ *  and once to be read out. Made of text nodes only, since what stands in a cell may come from anybody's file. */
 export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   const { cell, value, covering } = sight;
   const shown = showValue(value, cell?.unit, cell?.format);
   const verdict = cell?.role === 'check' && !isFault(value) ? readCheck(value) : null;
   const fills = cell !== null && mustBeFilled(cell);
-  element.ariaLabel = cellName(sight);
   mark(element, 'role', cell?.role ?? 'empty');
   mark(element, 'headingRow', sight.isInHeadingRow);
   mark(element, 'says', verdict?.verdict ?? (shown.type === 'fault' ? 'fault' : fills ? 'fill' : false));
@@ -38,6 +37,7 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
 
   const words = document.createElement('span');
   words.className = 'sheet-cell-words';
+  words.ariaHidden = 'true';
   words.append(
     ...(verdict ? checkWords(verdict) : fills ? [small('sheet-cell-fill', 'fill')] : valueWords(shown)),
   );
@@ -50,10 +50,10 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   ]
     .filter(Boolean)
     .join('\n');
-  if (tip !== '') words.title = tip;
   const piece = document.createElement('span');
   piece.className = 'sheet-cell';
-  piece.append(words);
+  if (tip !== '') piece.title = tip;
+  piece.append(small('sheet-cell-said', cellName(sight)), words);
   if (sight.runOn) piece.append(runOnWords(sight.runOn));
   if (cell?.note) piece.append(noteSign());
   if (sight.lock) piece.append(lockSign());
