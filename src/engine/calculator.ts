@@ -35,10 +35,3 @@ export interface Calculator {
   dependents(place: Place): Promise<readonly Place[]>;
   close(): Promise<void>;
 }
-
-/** A calculator that follows a workbook through changes of its shape. */
-export interface ShapedCalculator extends Calculator {
-  /** Takes the workbook as it is after names, sheets, rows or columns have changed, its formulas already rewritten. Gives
-   *  only the formula cells whose value is another than what was told of the same place. */
-  adopt(book: CalculatorBook): Promise<readonly CellChange[]>;
-}

@@ -2,7 +2,7 @@ import { type CellBlock, type CellValue, sameValue } from '../base/value.ts';
 import { isBlock } from '../catalogue/argument.ts';
 import type { AnyTradeFunction } from '../catalogue/define.ts';
 import { builtins } from '../formula/builtins.ts';
-import type { CalculatorBook, CellChange, Place, ShapedCalculator } from './calculator.ts';
+import type { Calculator, CellChange, Place } from './calculator.ts';
 import type { EngineContent } from './formula-engine.ts';
 import { guardedPlugins } from './guarded-plugins.ts';
 import { isReading, type KeptBook, keepBook } from './kept-book.ts';
@@ -15,11 +15,7 @@ import { gaveUpFault } from './wording.ts';
 
 /** A calculator in this very thread. It keeps the book itself, since an engine that throws is left half-changed: it is
  *  then built anew, without the formula that is to blame. */
-export function createCalculator({
-  functions,
-}: {
-  functions: readonly AnyTradeFunction[];
-}): ShapedCalculator {
+export function createCalculator({ functions }: { functions: readonly AnyTradeFunction[] }): Calculator {
   const functionNames = [...functions, ...builtins].map((one) => one.name);
   const inside = functions.map(insideFunction);
   const guarded = guardedPlugins();
@@ -63,26 +59,12 @@ export function createCalculator({
     return changes;
   }
 
-  /** Values told of cells that hold no formula any more are forgotten, so that a later one is told again. */
-  function adopt(given: CalculatorBook): readonly CellChange[] {
-    const before = told;
-    told = toldValues();
-    rebuild(keepBook(given, functionNames));
-    const places = everyFormula();
-    for (const place of places) {
-      const value = before.get(place);
-      if (value !== undefined) told.set(place, value);
-    }
-    return news(places);
-  }
-
   return {
     open: async (given) => {
       told = toldValues();
-      return adopt(given);
+      rebuild(keepBook(given, functionNames));
+      return news(everyFormula());
     },
-
-    adopt: async (given) => adopt(given),
 
     apply: async (edits) => {
       const { book, engine, setAside } = opened();

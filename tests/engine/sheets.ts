@@ -1,13 +1,7 @@
 import { readAddress, writeAddress } from '../../src/base/address.ts';
 import type { CellFault, CellValue } from '../../src/base/value.ts';
 import { isFault } from '../../src/base/value.ts';
-import type {
-  CalculatorBook,
-  CellChange,
-  CellEdit,
-  Place,
-  ShapedCalculator,
-} from '../../src/engine/calculator.ts';
+import type { Calculator, CalculatorBook, CellChange, CellEdit, Place } from '../../src/engine/calculator.ts';
 import { createCalculator } from '../../src/engine/create.ts';
 import type { Content } from '../../src/workbook/document.ts';
 import { trialFunctions } from './trial-functions.ts';
@@ -53,7 +47,7 @@ export function nameOf(one: Place): string {
 }
 
 export async function openBook(given: CalculatorBook): Promise<{
-  readonly calculator: ShapedCalculator;
+  readonly calculator: Calculator;
   readonly first: { readonly [place: string]: CellValue };
 }> {
   const calculator = createCalculator({ functions: trialFunctions });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import '../fixed-seed.ts';
-import type { ShapedCalculator } from '../../src/engine/calculator.ts';
+import type { Calculator } from '../../src/engine/calculator.ts';
 import { figureLots, type LotOutcome } from '../../src/lots/figure-lots.ts';
 import { lotGivens, lotJob, lotWorkbook } from '../../src/lots/lot-givens.ts';
 import type { Lot } from '../../src/lots/lot-table.ts';
@@ -169,7 +169,7 @@ describe('figuring lots', () => {
   });
 
   test('a calculator that remembers what it should not is found out by every fiftieth lot and by the last', async () => {
-    const forgetful = (): ShapedCalculator => {
+    const forgetful = (): Calculator => {
       const own = calculator();
       let edits = 0;
       return {
