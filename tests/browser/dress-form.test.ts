@@ -27,7 +27,7 @@ test('a plain cell becomes a given with a question, and guards itself from then 
   await form.getByLabel('Because').fill('the studs stand that far apart');
   await form.getByLabel('Usual value').fill('14.3');
   await form.getByRole('button', { name: 'Keep the question' }).click();
-  await page.getByText('How deep is the chase?').first().waitFor();
+  await page.locator('.working').getByText('How deep is the chase?').first().waitFor();
   await page.getByRole('button', { name: 'Take the usual value' }).click();
   await expect.poll(() => cell('G2').locator('.sheet-cell-words').textContent()).toBe('14 3⁄8″');
   await cell('G2').click();

@@ -56,7 +56,7 @@ test('a heading runs on over empty neighbors, and stops where something stands',
   await keys('Enter');
   await cell('A5').click();
   await form.getByLabel('Role').selectOption({ label: 'heading' });
-  const head = await cell('A5').locator('.sheet-cell-words').boundingBox();
+  const head = await cell('A5').locator('.sheet-cell').boundingBox();
   const part = await cell('B5').locator('.sheet-cell-run-on').boundingBox();
   expect(Math.abs((head?.x ?? 0) - (part?.x ?? 99))).toBeLessThan(1.5);
   expect(Math.abs((head?.y ?? 0) - (part?.y ?? 99))).toBeLessThan(3);
