@@ -1,3 +1,6 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { serve } from '../../../scripts/serve.ts';
@@ -11,13 +14,11 @@ export interface Site {
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 
-/** Apart from `dist`, so that a test never changes the page that somebody is looking at. */
-const folder = `${root}.cache/page`;
-
 /** Away from the ports of `npm start` and `npm run dev`. */
 const firstPort = 4300;
 
-/** Builds the page, serves it and finds a browser. */
+/** Builds the page, serves it and finds a browser. The page goes into a folder of its own: two runs side by side leave each
+ *  other's page alone, and so does a test the page that somebody is looking at. */
 export async function openSite(): Promise<{
   readonly site: Site;
   /** Where the built page stands. */
@@ -25,7 +26,15 @@ export async function openSite(): Promise<{
   readonly close: () => Promise<void>;
 }> {
   const chromium = await findChromium();
+  const folder = await mkdtemp(join(tmpdir(), 'stretchout-page-'));
   await build({ root, logLevel: 'warn', build: { outDir: folder, emptyOutDir: true } });
   const served = await serve(folder, { from: firstPort });
-  return { site: { address: served.address, chromium }, folder, close: served.close };
+  return {
+    site: { address: served.address, chromium },
+    folder,
+    close: async () => {
+      await served.close();
+      await rm(folder, { recursive: true });
+    },
+  };
 }
