@@ -21,11 +21,12 @@ import { later } from './later.tsx';
 import { Notice, type Notice as NoticeText } from './notice.tsx';
 import { OpenPage } from './open-page.tsx';
 import { LookUpList } from './sheets/look-up-list.tsx';
-import { type Page, PageHead } from './sheets/page-head.tsx';
+import { type Page, PageHead, pageTitle } from './sheets/page-head.tsx';
 import { SheetList } from './sheets/sheet-list.tsx';
 import { SheetSentence } from './sheets/sheet-sentence.tsx';
 import { ShelfList } from './sheets/shelf-list.tsx';
 import { isShopPage, ShopList } from './sheets/shop-list.tsx';
+import { SidePages } from './sheets/side-pages.tsx';
 import { backToWriting, firstSpot, type Spot, usedRange } from './spot.ts';
 import { useExplanation } from './use-explanation.ts';
 import { useHistoryKeys } from './use-history-keys.ts';
@@ -37,9 +38,9 @@ import { WorkingPanel } from './working/working-panel.tsx';
 
 const NewerNote = later(async () => (await import('./template/newer-note.tsx')).NewerNote);
 
-/** A page of many cells, for which the working of one of them makes way. */
+/** A page of many cells or of the whole workbook, for which the working of one cell makes way. */
 function isWide(page: Page | undefined): boolean {
-  return page === 'lots' || page === 'allowances';
+  return isShopPage(page);
 }
 
 /** What a sheet that goes leaves behind. */
@@ -216,7 +217,7 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
   return (
     <WaitingContext value={waiting}>
       <WritingDeskContext value={desk}>
-        <div className="app" data-wide={isWide(spot.page) ? '' : undefined}>
+        <div className="app" data-page={spot.page} data-wide={isWide(spot.page) ? '' : undefined}>
           <Header
             title={workbook.title}
             template={workbook.template ?? null}
@@ -248,17 +249,19 @@ export function App({ keeper }: { readonly keeper: DeskKeeper }) {
               onRun={runFromList}
               onRemove={removeSheet}
             />
-            <ShopList open={isShopPage(spot.page) ? spot.page : null} onOpen={turnTo} />
-            <LookUpList
-              open={spot.page === 'files' || isShopPage(spot.page) ? null : (spot.page ?? null)}
-              onOpen={(page) => {
-                setAttention(null);
-                turnTo(page);
-              }}
-              onFind={() => find('find')}
-            />
-            <FilesLink isOpen={spot.page === 'files'} onOpen={() => turnTo('files')} />
-            <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
+            <SidePages open={spot.page ? pageTitle(spot.page) : null}>
+              <ShopList open={isShopPage(spot.page) ? spot.page : null} onOpen={turnTo} />
+              <LookUpList
+                open={spot.page === 'files' || isShopPage(spot.page) ? null : (spot.page ?? null)}
+                onOpen={(page) => {
+                  setAttention(null);
+                  turnTo(page);
+                }}
+                onFind={() => find('find')}
+              />
+              <FilesLink isOpen={spot.page === 'files'} onOpen={() => turnTo('files')} />
+              <ShelfList entries={shelf.filter((entry) => entry.id !== workbook.id)} onTake={take} />
+            </SidePages>
           </div>
           <main className="app-sheet">
             <Suspense fallback={null}>

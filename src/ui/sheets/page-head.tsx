@@ -43,6 +43,10 @@ const heads = {
   },
 } as const satisfies Record<Page, { title: string; says: string }>;
 
+export function pageTitle(page: Page): string {
+  return heads[page].title;
+}
+
 /** What stands over a page in place of the sheet: what it is, and in a sentence what to do there. */
 export function PageHead({ page }: { readonly page: Page }) {
   const { title, says } = heads[page];

@@ -234,7 +234,7 @@ function HowItStands({
   const { kind, sign, words } = standingWords(standing, notTaken);
   const said = (
     <>
-      <span aria-hidden="true">{sign}</span> {words}
+      <span aria-hidden="true">{sign}</span> <span className="sheet-list-word">{words}</span>
     </>
   );
   if (kind === 'complete') {

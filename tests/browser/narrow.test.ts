@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import { openDemo } from './demo.ts';
+import { expectAccessible } from './support/axe.ts';
+
+/** What a window of 1440 by 900 shows at twice the size. */
+const zoomed = { width: 720, height: 450 };
+
+test('at 200 % zoom the first lines of the sheet are in sight, and the pages are folded away', async () => {
+  const { page, cell, faults } = await openDemo({ size: zoomed });
+  const line = await cell('B5').boundingBox();
+  expect((line?.y ?? Number.POSITIVE_INFINITY) + (line?.height ?? 0)).toBeLessThan(zoomed.height);
+  await expectAccessible(page);
+
+  const fold = page.getByText('Pages and files');
+  await fold.press('Enter');
+  await page.getByRole('button', { name: 'Template and worked examples' }).press('Enter');
+  await page.getByRole('heading', { level: 1, name: 'Template and worked examples' }).waitFor();
+  await page.getByRole('button', { name: 'Compare workbooks' }).waitFor({ state: 'hidden' });
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(
+    'Pages and files: Template and worked examples',
+  );
+  // The page has its full length, so that only the window scrolls.
+  const inner = await page.evaluate(() => {
+    const part = document.querySelector('.template');
+    return part ? part.scrollHeight - part.clientHeight : null;
+  });
+  expect(inner).toBe(0);
+  expect(faults).toEqual([]);
+});
+
+test('on a narrow desk no sheet moves in the list when one is opened', async () => {
+  const { page, goTo, faults } = await openDemo({ size: { width: 1024, height: 768 } });
+  const places = () =>
+    page
+      .locator('.sheet-list-one')
+      .evaluateAll((names) => names.map((name) => name.getBoundingClientRect().top));
+  const before = await places();
+  for (const sheet of ['Pieces', 'Blanks', 'Seal and fasten']) {
+    await goTo(sheet);
+    expect(await places()).toEqual(before);
+  }
+  expect(faults).toEqual([]);
+});
