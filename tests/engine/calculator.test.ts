@@ -3,15 +3,29 @@ import { createCalculator } from '../../src/engine/create.ts';
 import { book, edit, faultIn, nameOf, openBook, place, told } from './sheets.ts';
 import { panel, roll, trialFunctions } from './trial-functions.ts';
 
-test('a block with one fixed corner counts its rows and columns like any other', async () => {
+test('a block counts its rows and columns, whichever of its corners are fixed', async () => {
+  const fixed = ['', '$'];
+  const blocks = fixed.flatMap((one) =>
+    fixed.flatMap((other) =>
+      fixed.flatMap((third) => fixed.map((fourth) => `${one}A${other}2:${third}C${fourth}3`)),
+    ),
+  );
+  const formulas = blocks.map((block) => ({
+    formula: `ROWS(${block})*10+COLUMNS(${block})+SUM(${block})/100`,
+  }));
   const calculator = createCalculator({ functions: [] });
+  // Each stands twice, below and beside what it reads, so that it is read once and taken for both as well.
   const changes = await calculator.open({
     sheets: [
-      { name: 'Pieces', rows: [[1], [2], [3, { formula: 'ROWS(A$1:A3)' }, { formula: 'COLUMNS($A3:C3)' }]] },
+      {
+        name: 'Pieces',
+        rows: [[], [1, 2, 3, ...formulas], [4, 5, 6, ...formulas], ...formulas.map((one) => [one])],
+      },
     ],
     names: {},
   });
-  expect(changes.map((change) => change.value)).toEqual([3, 3]);
+  expect(changes).toHaveLength(3 * blocks.length);
+  for (const { value } of changes) expect(value).toBeCloseTo(23.21, 10);
 });
 
 describe('opening a workbook', () => {
