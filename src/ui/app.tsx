@@ -38,9 +38,9 @@ import { WorkingPanel } from './working/working-panel.tsx';
 
 const NewerNote = later(async () => (await import('./template/newer-note.tsx')).NewerNote);
 
-/** A page of many cells or of the whole workbook, for which the working of one cell makes way. */
+/** A page of many cells or of whole workbooks, for which the working of one cell makes way. */
 function isWide(page: Page | undefined): boolean {
-  return isShopPage(page);
+  return page === 'files' || isShopPage(page);
 }
 
 /** What a sheet that goes leaves behind. */

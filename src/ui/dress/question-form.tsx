@@ -43,14 +43,29 @@ export function QuestionForm({
     else if (onKeep(written.question)) drop();
   }
 
-  const line = (name: string, part: 'asks' | 'least' | 'most' | 'why' | 'usual', hint?: string) => (
+  const sentence = (name: string, part: 'asks' | 'why', hint: string) => (
+    <Field name={name}>
+      {(id) => (
+        <textarea
+          id={id}
+          className="question-form-sentence"
+          rows={1}
+          value={shown[part]}
+          placeholder={hint}
+          aria-describedby={told}
+          onChange={(event) => take({ [part]: event.target.value.replace(/\s*\n\s*/g, ' ') })}
+        />
+      )}
+    </Field>
+  );
+
+  const line = (name: string, part: 'least' | 'most' | 'usual') => (
     <Field name={name}>
       {(id) => (
         <input
           id={id}
           type="text"
           value={shown[part]}
-          placeholder={hint}
           aria-describedby={told}
           onChange={(event) => take({ [part]: event.target.value })}
         />
@@ -61,12 +76,12 @@ export function QuestionForm({
   return (
     <fieldset className="question-form">
       <legend>The question</legend>
-      {line('Asks', 'asks', 'How wide is the opening?')}
+      {sentence('Asks', 'asks', 'How wide is the opening?')}
       <div className="question-form-limits">
         {line('Least', 'least')}
         {line('Most', 'most')}
       </div>
-      {line('Because', 'why', 'the rolls take no more')}
+      {sentence('Because', 'why', 'the rolls take no more')}
       <Field name="Choices, one a line">
         {(id) => (
           <textarea
