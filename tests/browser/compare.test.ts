@@ -20,6 +20,14 @@ test('the open job beside an earlier file of it: the order, what was given, what
   expect((await given.locator('tbody tr').allInnerTexts()).map((row) => row.replace(/\s+/g, ' '))).toEqual([
     'Pieces!E2 Length of S1 14′ 6 ½″ 24′ 6 ½″ 69 % more',
   ]);
+  // The titles are the same, so each says where it lies.
+  const titles = page.locator('.compare-titles div');
+  expect(await titles.allInnerTexts()).toEqual([
+    expect.stringMatching(
+      /^Before\s+Larkspur Lane, lot 7 from the file earlier\.stretchout\.json · made from/,
+    ),
+    expect.stringMatching(/^After\s+Larkspur Lane, lot 7 open now · made from/),
+  ]);
   const order = page.getByRole('table', { name: 'To order' });
   await expect.poll(() => order.locator('tbody tr').count()).toBeGreaterThan(0);
   const wrap = order.getByRole('row', { name: /R-8 wrap/ }).getByRole('cell');
@@ -29,6 +37,7 @@ test('the open job beside an earlier file of it: the order, what was given, what
 
   await page.getByLabel('The open one is the earlier').check();
   await given.getByText('41 % less').waitFor();
+  expect(await titles.first().textContent()).toContain('open now');
   await page.getByLabel('The open one is the earlier').uncheck();
   await given.getByRole('button', { name: 'Pieces!E2' }).press('Enter');
   await page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();

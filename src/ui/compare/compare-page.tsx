@@ -1,22 +1,21 @@
 import { useState } from 'react';
 import { figureWorkbook } from '../../engine/figure-workbook.ts';
-import type { KeptWorkbook } from '../../workbook/file.ts';
 import { OtherWorkbook } from '../files/other-workbook.tsx';
 import type { openFile } from '../files/workbook-file.ts';
 import type { ShopPageProps } from '../shop-page.ts';
 import { useLastAsked } from '../use-last-asked.ts';
-import { Differences } from './differences.tsx';
+import { Differences, type Side } from './differences.tsx';
 import './compare.css';
 
 /** The open workbook beside another one, from the shelf or from a file: what differs, in the shop's words. */
 export function ComparePage({ keeper, desk, session, state, onGo }: ShopPageProps) {
-  const [other, setOther] = useState<KeptWorkbook | null>(null);
+  const [other, setOther] = useState<Side | null>(null);
   const [said, setSaid] = useState('');
   const ask = useLastAsked();
   const [isTurned, setTurned] = useState(false);
   const { workbook } = state;
 
-  async function take(kept: Promise<Awaited<ReturnType<typeof openFile>>>): Promise<void> {
+  async function take(kept: ReturnType<typeof openFile>, from: string): Promise<void> {
     const isLast = ask();
     setSaid('Figuring the other workbook …');
     const read = await kept;
@@ -27,11 +26,11 @@ export function ComparePage({ keeper, desk, session, state, onGo }: ShopPageProp
       () => null,
     );
     if (!isLast()) return;
-    setOther({ workbook: read.value.workbook, values: values ?? read.value.values });
+    setOther({ workbook: read.value.workbook, values: values ?? read.value.values, from });
     setSaid(values ? '' : 'The other workbook could not be figured; what was stored with it is shown.');
   }
 
-  const here = { workbook, values: state.values };
+  const here = { workbook, values: state.values, from: 'open now' };
   const [before, after] = isTurned ? [here, other] : [other, here];
   return (
     <section className="compare" aria-label="Compare workbooks">

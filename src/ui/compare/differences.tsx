@@ -6,6 +6,11 @@ import type { KeptWorkbook } from '../../workbook/file.ts';
 import { DifferenceParts } from './difference-parts.tsx';
 import { OrderDifferences } from './order-differences.tsx';
 
+export interface Side extends KeptWorkbook {
+  /** In words where it lies, where two titles may be the same. */
+  readonly from?: string;
+}
+
 /** Everything that differs between two workbooks: the order first, then what was given, chosen, checked and figured. */
 export function Differences({
   before,
@@ -13,8 +18,8 @@ export function Differences({
   open,
   onGo,
 }: {
-  readonly before: KeptWorkbook;
-  readonly after: KeptWorkbook;
+  readonly before: Side;
+  readonly after: Side;
   /** Which of the two is open, so that its cells can be gone to. */
   readonly open: 'before' | 'after';
   readonly onGo: (sheetId: string, address: CellAddress) => void;
@@ -22,10 +27,10 @@ export function Differences({
   const cells = useMemo(() => compareCells(before, after), [before, after]);
   return (
     <>
-      <p className="compare-titles">
-        <strong>{before.workbook.title}</strong> <span>{origin(before.workbook)}</span> beside{' '}
-        <strong>{after.workbook.title}</strong> <span>{origin(after.workbook)}</span>
-      </p>
+      <dl className="compare-titles">
+        <SideTitle word="Before" side={before} />
+        <SideTitle word="After" side={after} />
+      </dl>
       {cells.length === 0 ? <p className="compare-empty">Nothing differs.</p> : null}
       <OrderDifferences before={before} after={after} />
       <DifferenceParts
@@ -37,10 +42,21 @@ export function Differences({
   );
 }
 
-/** `from Round trunk, revision 2` */
-function origin({ template, kind }: Workbook): string {
-  if (!template) return '';
-  return kind === 'template'
-    ? `revision ${template.revision}`
-    : `from ${template.name}, revision ${template.revision}`;
+function SideTitle({ word, side: { workbook, from } }: { readonly word: string; readonly side: Side }) {
+  return (
+    <div>
+      <dt>{word}</dt>
+      <dd>
+        <strong>{workbook.title}</strong>{' '}
+        <span>{[...(from ? [from] : []), ...origin(workbook)].join(' · ')}</span>
+      </dd>
+    </div>
+  );
+}
+
+/** `made from Round trunk, revision 2` */
+function origin({ template, kind }: Workbook): readonly string[] {
+  if (!template) return [];
+  const revision = `revision ${template.revision}`;
+  return [kind === 'template' ? revision : `made from ${template.name}, ${revision}`];
 }

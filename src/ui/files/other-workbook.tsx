@@ -25,7 +25,8 @@ export function OtherWorkbook({
   readonly fileDeed: string;
   /** What the field for the file is called. */
   readonly fileWords: string;
-  readonly onTake: (reading: ReturnType<typeof openFile>) => void;
+  /** What was chosen, and in words where it comes from. */
+  readonly onTake: (reading: ReturnType<typeof openFile>, from: string) => void;
 }) {
   const picker = useRef<HTMLInputElement>(null);
   const others = desk.shelf.filter(({ id }) => id !== openId);
@@ -36,7 +37,7 @@ export function OtherWorkbook({
         <select
           aria-label={shelfWords}
           value={others.some(({ id }) => id === chosenId) ? chosenId : ''}
-          onChange={({ target }) => target.value && onTake(keeper.read(target.value))}
+          onChange={({ target }) => target.value && onTake(keeper.read(target.value), 'from the shelf')}
         >
           <option value="">choose from the shelf</option>
           {others.map(({ id, title }) => (
@@ -58,7 +59,7 @@ export function OtherWorkbook({
         onChange={({ target }) => {
           const [file] = target.files ?? [];
           target.value = '';
-          if (file) onTake(openFile(file));
+          if (file) onTake(openFile(file), `from the file ${file.name}`);
         }}
       />
     </>
