@@ -168,6 +168,7 @@ const watchEdit = `{
     };
     document.addEventListener('keydown', begin, { capture: true, once: true });
   });
+  0; // the page would wait for the promise if the text ended on it
 }`;
 
 /** From the Enter that puts A2 in until the last of its dependants in sight has been drawn with its new words, and how many
