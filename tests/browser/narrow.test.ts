@@ -29,7 +29,7 @@ test('at 200 % zoom the first lines of the sheet are in sight, and the pages are
 });
 
 test('on a narrow desk no sheet moves in the list when one is opened', async () => {
-  const { page, goTo, faults } = await openDemo({ size: { width: 1024, height: 768 } });
+  const { page, goTo, cell, faults } = await openDemo({ size: { width: 1024, height: 768 } });
   const places = () =>
     page
       .locator('.sheet-list-one')
@@ -39,5 +39,22 @@ test('on a narrow desk no sheet moves in the list when one is opened', async () 
     await goTo(sheet);
     expect(await places()).toEqual(before);
   }
+  // What is typed and not taken has the most to say.
+  await goTo('Blanks');
+  await cell('B3').click();
+  await page.keyboard.type('=1+');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Enter');
+  await page.getByText('1 not taken').waitFor();
+  expect(await places()).toEqual(before);
+  // Nor does what is said of a sheet stand over its name.
+  const overlap = await page.locator('.sheet-list-item').evaluateAll((items) =>
+    items.map((item) => {
+      const name = item.querySelector('.sheet-list-one span')?.getBoundingClientRect();
+      const said = item.querySelector('.sheet-list-standing')?.getBoundingClientRect();
+      return name && said ? Math.max(0, name.right - said.left) : 0;
+    }),
+  );
+  expect(overlap.filter((pixels) => pixels > 0)).toEqual([]);
   expect(faults).toEqual([]);
 });
