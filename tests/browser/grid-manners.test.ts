@@ -27,6 +27,22 @@ test('the table itself says nothing of rows that it does not show', async () => 
   expect(await page.locator('body').textContent()).not.toMatch(/No Rows/i);
 });
 
+test('a scroll bar that lies over the cells hides nothing of the figures under it', async () => {
+  const { page, cell } = await openRanges({ context: { viewport: { width: 1024, height: 768 } } });
+  await cell('B2').click();
+  await page.keyboard.press('Control+End');
+  const bars = page.locator('.sheet-grid :is(.ag-body-vertical-scroll, .ag-body-horizontal-scroll)');
+  // The browser of the tests has such bars; with others this would prove nothing.
+  expect(await page.locator('.sheet-grid .ag-scrollbar-invisible').count()).toBe(await bars.count());
+  const painted = await bars.evaluateAll((found) =>
+    found
+      .flatMap((bar) => [bar, ...bar.querySelectorAll('*')])
+      .map((part) => getComputedStyle(part).backgroundColor)
+      .filter((colour) => colour !== 'rgba(0, 0, 0, 0)'),
+  );
+  expect(painted).toEqual([]);
+});
+
 test('the mark of a note stands clear of the words of its cell', async () => {
   const { page, cell } = await openRanges();
   await cell('B2').click();
