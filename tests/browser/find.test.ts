@@ -72,6 +72,10 @@ test('an address or a name is gone to from the same field', async () => {
   await keys('Enter');
   await page.getByRole('heading', { level: 1, name: 'Wrap' }).waitFor();
   await expect.poll(here).toBe('B1');
+  const count = page.locator('.find-count');
+  await expect.poll(() => count.textContent()).toBe('');
+  await page.getByRole('searchbox').fill('Attic!B1');
+  await expect.poll(() => count.textContent()).toMatch(/no name or place in this workbook/);
   await page.getByRole('searchbox').fill('Pieces!C2:D3');
   await page.getByRole('button', { name: 'Go to Pieces!C2:D3' }).click();
   await page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();

@@ -184,7 +184,9 @@ export function FindPanel({
         )}
       </div>
       <p className="find-count" role="status">
-        {[news, quest.text === '' ? '' : countWords(found.length, at)].filter(Boolean).join(' ')}
+        {[news, quest.text === '' ? '' : countWords(found.length, at, place !== null)]
+          .filter(Boolean)
+          .join(' ')}
       </p>
       <p className="find-refusal" role="alert">
         {refusal}
@@ -251,8 +253,9 @@ function placeWords(sheet: string, address: CellAddress): string {
   return `${sheet}!${writeAddress(address)}`;
 }
 
-function countWords(count: number, at: number | null): string {
-  if (count === 0) return 'No cell holds that.';
+/** A place is shown by its own button; that no cell holds its letters would read as if it were not there. */
+function countWords(count: number, at: number | null, isPlace: boolean): string {
+  if (count === 0) return isPlace ? '' : 'No cell holds that, and it is no name or place in this workbook.';
   const cells = count === 1 ? '1 cell' : `${count} cells`;
   return at === null ? `${cells} found` : `${Math.min(at, count - 1) + 1} of ${cells}`;
 }
