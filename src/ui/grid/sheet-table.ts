@@ -72,8 +72,8 @@ const modules = [
 const rowHeight = usualHeight;
 const headerHeight = 30;
 /** Rows kept ready above and below those in sight. Where a jump brings every row anew, each of them costs as much as one that
- *  is seen; for a turn of the wheel so many are enough. */
-const rowBuffer = 2;
+ *  is seen; a finger that moves the sheet slowly is never ahead by more than one, and a turn of the wheel by several. */
+const rowBuffer = 1;
 const rowNumberWidth = 44;
 /** Empty rows and columns kept below and beside what is used, so that a sheet can grow. */
 const spareRows = 6;
