@@ -72,12 +72,23 @@ test('an address or a name is gone to from the same field', async () => {
   await keys('Enter');
   await page.getByRole('heading', { level: 1, name: 'Wrap' }).waitFor();
   await expect.poll(here).toBe('B1');
+  // What is typed next goes into the cell.
+  expect(await page.getByRole('search').count()).toBe(0);
+  const focused = () =>
+    page.evaluate(() => document.activeElement?.querySelector('.sheet-cell-said')?.textContent ?? '');
+  await expect.poll(focused).toMatch(/B1$/);
+  await keys('Control+g');
   const count = page.locator('.find-count');
-  await expect.poll(() => count.textContent()).toBe('');
   await page.getByRole('searchbox').fill('Attic!B1');
   await expect.poll(() => count.textContent()).toMatch(/no name or place in this workbook/);
   await page.getByRole('searchbox').fill('Pieces!C2:D3');
+  await expect.poll(() => count.textContent()).toBe('');
   await page.getByRole('button', { name: 'Go to Pieces!C2:D3' }).click();
   await page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();
   await expect.poll(() => page.locator('.sheet-grid > p[role="status"]').textContent()).toMatch(/^C2 to D3/);
+  await expect.poll(focused).toMatch(/C2$/);
+  await keys('Control+g');
+  await page.getByRole('searchbox').fill('B3');
+  await keys('Enter');
+  await expect.poll(focused).toMatch(/B3$/);
 });

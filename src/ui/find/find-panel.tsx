@@ -3,6 +3,7 @@ import { type CellAddress, type CellRange, writeAddress } from '../../base/addre
 import type { Session } from '../../session/session.ts';
 import type { SessionState } from '../../session/state.ts';
 import { sheetWithId } from '../../workbook/cells.ts';
+import type { NamedRange } from '../../workbook/document.ts';
 import { labelOf } from '../../workbook/label.ts';
 import { readPlace, writePlace } from '../../workbook/place.ts';
 import { type Found, findCells, piecesOf, type Quest, withReplaced } from './find-cells.ts';
@@ -83,6 +84,12 @@ export function FindPanel({
     onGo(one.sheetId, { from: one.address, to: one.address });
   }
 
+  /** Whoever goes to a place wants to be there: what is typed next belongs to the cell. */
+  function goTo({ sheet, range }: NamedRange): void {
+    onGo(sheet, range);
+    onClose();
+  }
+
   function replace(some: readonly Found[]): void {
     const entries = some.flatMap(({ sheetId: sheet, address, typed }) =>
       typed === null ? [] : [{ sheet, address, typed: withReplaced(typed, quest, by) }],
@@ -104,7 +111,7 @@ export function FindPanel({
       onClose();
     } else if (event.key === 'Enter' && event.target === field.current) {
       event.preventDefault();
-      if (place && (wish.wants === 'place' || found.length === 0)) onGo(place.sheet, place.range);
+      if (place && (wish.wants === 'place' || found.length === 0)) goTo(place);
       else step(event.shiftKey ? -1 : 1);
     }
   }
@@ -192,7 +199,7 @@ export function FindPanel({
         {refusal}
       </p>
       {place ? (
-        <button type="button" className="find-place" onClick={() => onGo(place.sheet, place.range)}>
+        <button type="button" className="find-place" onClick={() => goTo(place)}>
           Go to {writePlace(workbook, place)}
         </button>
       ) : null}
