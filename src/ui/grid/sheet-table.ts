@@ -265,9 +265,9 @@ export function createSheetTable(
       if (!sameAddress(before.selected, next.selected)) reveal(next.selected);
     },
     reveal,
-    focus: ({ row, column }) => {
-      reveal({ row, column });
-      cellElement(host, { row, column })?.focus({ preventScroll: true });
+    focus: (address) => {
+      reveal(address);
+      cellElement(host, address)?.focus({ preventScroll: true });
     },
     tryWidth: (column, pixels) => {
       api.applyColumnState({ state: [{ colId: columnId(column), width: Math.round(pixels) }] });
