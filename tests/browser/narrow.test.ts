@@ -28,6 +28,19 @@ test('at 200 % zoom the first lines of the sheet are in sight, and the pages are
   expect(faults).toEqual([]);
 });
 
+test('a page chosen at once after unfolding folds the pages away as well', async () => {
+  const { page, faults } = await openDemo({ size: zoomed });
+  const fold = page.locator('.side-pages');
+  // Before the browser tells that the fold is open.
+  await fold.evaluate((part: HTMLDetailsElement) => {
+    part.querySelector('summary')?.click();
+    part.querySelector('button')?.click();
+  });
+  await fold.evaluate(() => new Promise((done) => setTimeout(done, 100)));
+  expect(await fold.evaluate((part: HTMLDetailsElement) => part.open)).toBe(false);
+  expect(faults).toEqual([]);
+});
+
 test('on a narrow desk no sheet moves in the list when one is opened', async () => {
   const { page, goTo, cell, faults } = await openDemo({ size: { width: 1024, height: 768 } });
   const places = () =>

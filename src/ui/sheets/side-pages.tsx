@@ -1,4 +1,4 @@
-import { type MouseEvent, type ReactNode, useRef, useState, useSyncExternalStore } from 'react';
+import { type MouseEvent, type ReactNode, useRef, useSyncExternalStore } from 'react';
 
 /** Where the list stands over the sheet and not beside it: the same width as in app.css. */
 const narrow = '(max-width: 800px)';
@@ -17,22 +17,21 @@ export function SidePages({
 }
 
 function Folded({ open, children }: { readonly open: string | null; readonly children: ReactNode }) {
+  const fold = useRef<HTMLDetailsElement>(null);
   const summary = useRef<HTMLElement>(null);
-  const [isUnfolded, setUnfolded] = useState(false);
 
-  /** Whoever chose a page wants to see it; the focus stays where the choice was made. */
+  /**
+   * Whoever chose a page wants to see it; the focus stays where the choice was made. That it is open is kept by
+   * the browser alone, since it tells of an unfolding later than the choice can come.
+   */
   function foldAfterChoice({ target }: MouseEvent): void {
     if (!(target instanceof Element) || !target.closest('button')) return;
-    setUnfolded(false);
+    if (fold.current) fold.current.open = false;
     summary.current?.focus();
   }
 
   return (
-    <details
-      className="side-pages"
-      open={isUnfolded}
-      onToggle={(event) => setUnfolded(event.currentTarget.open)}
-    >
+    <details ref={fold} className="side-pages">
       <summary ref={summary}>
         Pages and files
         {open === null ? null : <strong>: {open}</strong>}
