@@ -22,7 +22,7 @@ export function markLines(host: HTMLElement, marks: LineMarks): void {
 const lineNames = '.ag-cell[col-id="row"], .ag-header-cell[col-id^="c"]';
 
 export function markLine(element: HTMLElement, line: SheetLine, { range, dropping }: LineMarks): void {
-  mark(element, 'reached', line.at >= range.from[line.axis] && line.at <= range.to[line.axis]);
-  mark(element, 'wholeLine', hasLine(range, line));
-  mark(element, 'drop', dropSide(dropping, { [line.axis]: line.at }) ?? false);
+  mark(element, 'data-reached', line.at >= range.from[line.axis] && line.at <= range.to[line.axis]);
+  mark(element, 'data-whole-line', hasLine(range, line));
+  mark(element, 'data-drop', dropSide(dropping, { [line.axis]: line.at }) ?? false);
 }

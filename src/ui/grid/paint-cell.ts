@@ -20,20 +20,20 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   const shown = showValue(value, cell?.unit, cell?.format);
   const verdict = cell?.role === 'check' && !isFault(value) ? readCheck(value) : null;
   const fills = cell !== null && mustBeFilled(cell);
-  mark(element, 'role', cell?.role ?? 'empty');
-  mark(element, 'headingRow', sight.isInHeadingRow);
-  mark(element, 'says', verdict?.verdict ?? (shown.type === 'fault' ? 'fault' : fills ? 'fill' : false));
+  mark(element, 'data-role', cell?.role ?? 'empty');
+  mark(element, 'data-heading-row', sight.isInHeadingRow);
+  mark(element, 'data-says', verdict?.verdict ?? (shown.type === 'fault' ? 'fault' : fills ? 'fill' : false));
   // A covered cell looks like what goes across it.
   const { bold, align, wraps, shade } = (covering?.cell ?? cell)?.style ?? {};
-  mark(element, 'across', covering?.cell.role ?? false);
-  mark(element, 'right', align === undefined && isRight(sight, shown));
-  mark(element, 'align', align ?? false);
-  mark(element, 'bold', bold ?? false);
-  mark(element, 'wraps', wraps ?? false);
-  mark(element, 'shade', shade ?? false);
-  mark(element, 'waits', sight.waits !== null);
-  mark(element, 'lock', sight.lock ?? false);
-  mark(element, 'runsOn', runsOn(sight.sheet, sight.address));
+  mark(element, 'data-across', covering?.cell.role ?? false);
+  mark(element, 'data-right', align === undefined && isRight(sight, shown));
+  mark(element, 'data-align', align ?? false);
+  mark(element, 'data-bold', bold ?? false);
+  mark(element, 'data-wraps', wraps ?? false);
+  mark(element, 'data-shade', shade ?? false);
+  mark(element, 'data-waits', sight.waits !== null);
+  mark(element, 'data-lock', sight.lock ?? false);
+  mark(element, 'data-runs-on', runsOn(sight.sheet, sight.address));
 
   const words = document.createElement('span');
   words.className = 'sheet-cell-words';

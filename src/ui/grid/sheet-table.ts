@@ -148,6 +148,10 @@ export function createSheetTable(
       animateRows: false,
       suppressColumnMoveAnimation: true,
       tabIndex: -1,
+      // Column letters that come into view are new ones. To ask the page where it is scrolled to would lay it out twice.
+      onBodyScroll: ({ direction }) => {
+        if (direction === 'horizontal') requestAnimationFrame(() => markLines(host, sight));
+      },
     },
     { modules },
   );
@@ -238,13 +242,6 @@ export function createSheetTable(
   widen();
   const area = host.querySelector('.ag-grid-viewport');
   if (place) area?.scrollTo(place.left, place.top);
-  // Column letters that come into view are new ones.
-  let left = place?.left ?? 0;
-  area?.addEventListener('scroll', () => {
-    if (area.scrollLeft === left) return;
-    left = area.scrollLeft;
-    requestAnimationFrame(() => markLines(host, sight));
-  });
   if (!place || !sameAddress(place.selected, first.selected)) reveal(first.selected);
   markLines(host, sight);
   for (const bar of host.querySelectorAll<HTMLElement>(scrollBars)) bar.tabIndex = -1;
@@ -337,7 +334,7 @@ function rowNumbersOf(look: () => SheetSight): ColDef<TableRow> {
     cellAriaRole: 'rowheader',
     valueGetter: ({ data }) => (data ? data.row + 1 : ''),
     cellRenderer: ({ data, value, eGridCell }: ICellRendererParams<TableRow>) => {
-      mark(eGridCell, 'afterHidden', data !== undefined && isHidden(look().sheet, 'row', data.row - 1));
+      mark(eGridCell, 'data-after-hidden', data !== undefined && isHidden(look().sheet, 'row', data.row - 1));
       if (data) markLine(eGridCell, { axis: 'row', at: data.row }, look());
       return document.createTextNode(String(value ?? ''));
     },
