@@ -6,6 +6,7 @@ import { App } from './app.tsx';
 import { createDeskKeeper } from './desk.ts';
 import { fetchTheRest } from './later.tsx';
 import { NoStorage } from './no-storage.tsx';
+import { pageLetters } from './theme/page-letters.ts';
 import './theme/base.css';
 import './app.css';
 
@@ -29,8 +30,10 @@ const mayLoad = new Promise<void>((resolve) => {
   afterFirstPaint = () => requestAnimationFrame(() => setTimeout(resolve, 0));
 });
 
+const letters = pageLetters();
 createDeskKeeper(demoJob, mayLoad).then(
-  (keeper) => {
+  async (keeper) => {
+    await letters;
     root.render(
       <StrictMode>
         <App keeper={keeper} />

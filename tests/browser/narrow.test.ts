@@ -1,9 +1,17 @@
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openDemo } from './demo.ts';
 import { expectAccessible } from './support/axe.ts';
 
 /** What a window of 1440 by 900 shows at twice the size. */
 const zoomed = { width: 720, height: 450 };
+
+/** How far down each name of the list stands. */
+function places(page: Page): Promise<readonly number[]> {
+  return page
+    .locator('.sheet-list-one')
+    .evaluateAll((names) => names.map((name) => name.getBoundingClientRect().top));
+}
 
 test('at 200 % zoom the first lines of the sheet are in sight, and the pages are folded away', async () => {
   const { page, cell, faults } = await openDemo({ size: zoomed });
@@ -43,14 +51,10 @@ test('a page chosen at once after unfolding folds the pages away as well', async
 
 test('on a narrow desk no sheet moves in the list when one is opened', async () => {
   const { page, goTo, cell, faults } = await openDemo({ size: { width: 1024, height: 768 } });
-  const places = () =>
-    page
-      .locator('.sheet-list-one')
-      .evaluateAll((names) => names.map((name) => name.getBoundingClientRect().top));
-  const before = await places();
+  const before = await places(page);
   for (const sheet of ['Pieces', 'Blanks', 'Seal and fasten']) {
     await goTo(sheet);
-    expect(await places()).toEqual(before);
+    expect(await places(page)).toEqual(before);
   }
   // What is typed and not taken has the most to say.
   await goTo('Blanks');
@@ -59,7 +63,7 @@ test('on a narrow desk no sheet moves in the list when one is opened', async () 
   await page.keyboard.press('Enter');
   await page.keyboard.press('Enter');
   await page.getByText('1 not taken').waitFor();
-  expect(await places()).toEqual(before);
+  expect(await places(page)).toEqual(before);
   // Nor does what is said of a sheet stand over its name.
   const overlap = await page.locator('.sheet-list-item').evaluateAll((items) =>
     items.map((item) => {
@@ -69,5 +73,21 @@ test('on a narrow desk no sheet moves in the list when one is opened', async () 
     }),
   );
   expect(overlap.filter((pixels) => pixels > 0)).toEqual([]);
+  expect(faults).toEqual([]);
+});
+
+test('nothing in the list moves when the letters of the page come late', async () => {
+  const { page, faults } = await openDemo({ size: { width: 1024, height: 768 } });
+  await page.route(/woff2/, async (route) => {
+    await new Promise((resolve) => setTimeout(resolve, 400));
+    await route.continue();
+  });
+  await page.reload();
+  await page.getByRole('heading', { level: 1, name: 'Job' }).waitFor();
+  const before = await places(page);
+  await page.evaluate(async () => {
+    await document.fonts.ready;
+  });
+  expect(await places(page)).toEqual(before);
   expect(faults).toEqual([]);
 });

@@ -2,7 +2,7 @@ import type { LotTable } from '../../lots/lot-table.ts';
 import { type GridColumn, gridCell, headOf, unitUnder } from './grid-columns.ts';
 
 /** Words are narrower than as many digits. */
-const wordWidth = 0.82;
+const wordWidth = 0.78;
 
 /** How wide each column is, as a grid template: as its longest cell among the first lots, and the longest word over it. */
 export function columnWidths(table: LotTable, columns: readonly GridColumn[]): string {
