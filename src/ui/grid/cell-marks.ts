@@ -85,7 +85,7 @@ export function mark(element: Element, name: `data-${string}`, value: string | b
 /** Pulled to fill the cells beside a selection, or with a finger to select more. Keys do the same, so there is nothing in
  *  it to be read out. */
 function showCorner(piece: Element, className: string, isShown: boolean): void {
-  const corner = piece.getElementsByClassName(className)[0];
+  const corner = piece.querySelector(`.${className}`);
   if (!isShown) corner?.remove();
   else if (!corner) {
     const made = document.createElement('span');
