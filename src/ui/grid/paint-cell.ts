@@ -13,9 +13,9 @@ import { firstUnder, isMeasured } from './under-heading.ts';
 
 const signs = { holds: '✓', look: '!', stop: '✕' } as const;
 
-/** Paints one cell: its looks onto the grid's own element, its words into the piece that is handed back, once to be seen
- *  and once to be read out. Made of text nodes only, since what stands in a cell may come from anybody's file. */
-export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
+/** Paints one cell: its looks onto the grid's own element, its words into the empty piece within, once to be seen and once
+ *  to be read out. Made of text nodes only, since what stands in a cell may come from anybody's file. */
+export function paintCell(element: HTMLElement, piece: HTMLElement, sight: CellSight): void {
   const { cell, value, covering } = sight;
   const shown = showValue(value, cell?.unit, cell?.format);
   const verdict = cell?.role === 'check' && !isFault(value) ? readCheck(value) : null;
@@ -50,7 +50,6 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   ]
     .filter(Boolean)
     .join('\n');
-  const piece = document.createElement('span');
   piece.className = 'sheet-cell';
   if (tip !== '') piece.title = tip;
   piece.append(small('sheet-cell-said', cellName(sight)), words);
@@ -59,7 +58,6 @@ export function paintCell(element: HTMLElement, sight: CellSight): HTMLElement {
   if (sight.lock) piece.append(lockSign());
   for (const tag of sight.tags) piece.append(tagMark(tag));
   paintMarks(element, piece, sight);
-  return piece;
 }
 
 /** All the words, over all the columns; the cell shows its own part of them. */

@@ -20,11 +20,11 @@ import { isHidden } from '../../workbook/command/sight.ts';
 import { type Column, type Sheet, usuallyFrozen } from '../../workbook/document.ts';
 import { columnAt } from '../../workbook/lines.ts';
 import { mark, marksOf, paintMarks, type SheetMarks, sameMarks } from './cell-marks.ts';
+import { type CellPainter, createCellPainter } from './cell-painter.ts';
 import { addressOf, cellElement, columnId } from './cell-place.ts';
 import { type CellSight, hasHeading, type SheetSight, sameSight, sightOf } from './cell-sight.ts';
 import { columnPixels } from './column-pixels.ts';
 import { markLine, markLines } from './line-marks.ts';
-import { paintCell } from './paint-cell.ts';
 import { anyRowWraps, heightOf, usualHeight } from './row-heights.ts';
 import { usedPart } from './selection.ts';
 import { createTextMeasure } from './text-lines.ts';
@@ -117,6 +117,7 @@ export function createSheetTable(
   let stand = '';
   let hasHeights = anyRowWraps(first.sheet);
   const measure = createTextMeasure(host);
+  const painter = createCellPainter(host, () => sight);
   const rows: TableRow[] = [];
   // Given to the table only where some row wraps: asked for heights, it sets out all rows anew as new ones come into sight.
   const heightOfRow = ({ data }: { readonly data: TableRow | undefined }) =>
@@ -177,6 +178,7 @@ export function createSheetTable(
             look,
             { isFrozen: at < frozen.columns, isAfterHidden: looks[at - 1]?.hidden ?? false },
             () => sight,
+            painter,
           ),
         ),
       ]);
@@ -284,7 +286,10 @@ export function createSheetTable(
       );
     },
     place: () => ({ left: area?.scrollLeft ?? 0, top: area?.scrollTop ?? 0, selected: sight.selected }),
-    destroy: () => api.destroy(),
+    destroy: () => {
+      painter.destroy();
+      api.destroy();
+    },
   };
 }
 
@@ -346,6 +351,7 @@ function columnOf(
   { width, hidden }: Column,
   { isFrozen, isAfterHidden }: { readonly isFrozen: boolean; readonly isAfterHidden: boolean },
   look: () => SheetSight,
+  painter: CellPainter,
 ): ColDef<TableRow, CellSight> {
   return {
     colId: columnId(column),
@@ -359,6 +365,6 @@ function columnOf(
     equals: (one, other) =>
       one !== null && other !== null && one !== undefined && other !== undefined && sameSight(one, other),
     cellRenderer: ({ value, eGridCell }: ICellRendererParams<TableRow, CellSight>) =>
-      value ? paintCell(eGridCell, value) : document.createElement('span'),
+      value ? painter.paint(eGridCell, value) : document.createElement('span'),
   };
 }
