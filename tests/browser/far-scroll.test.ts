@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Cell, Workbook } from '../../src/workbook/document.ts';
-import { writeWorkbookFile } from '../../src/workbook/file.ts';
-import { noValues } from '../../src/workbook/values.ts';
 import { openPage } from './support/page.ts';
+import { openWorkbook } from './template-workbook.ts';
 
 const columns = 8;
 
@@ -52,12 +51,7 @@ const jumpTo = (top: number) => `new Promise((done) => {
 
 test('on a slow machine a far jump brings its cells over several frames, and every one of them is right', async () => {
   const { page, context, faults } = await openPage();
-  await page.getByLabel('Workbook file', { exact: true }).setInputFiles({
-    name: 'close.stretchout.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(writeWorkbookFile({ workbook, values: noValues })),
-  });
-  await page.getByRole('heading', { level: 1, name: 'Pieces' }).waitFor();
+  await openWorkbook(page, workbook);
   await page.getByRole('gridcell', { name: / A2$/ }).waitFor();
   await (await context.newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: 20 });
   const isBlank = ({ words }: InSight) => words === undefined;
@@ -75,5 +69,23 @@ test('on a slow machine a far jump brings its cells over several frames, and eve
       expect(said).toContain(`${String.fromCharCode(65 + column)}${row + 1}`);
     }
   }
+  expect(faults).toEqual([]);
+});
+
+test('keys go on from the cell where the person is, however far it was scrolled out of sight', async () => {
+  const { page, faults } = await openPage();
+  await openWorkbook(page, workbook);
+  const here = () =>
+    page.evaluate(() => document.activeElement?.querySelector('.sheet-cell-said')?.textContent ?? '');
+  await page.getByRole('gridcell', { name: / B2$/ }).click();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowDown');
+  expect(await here()).toMatch(/ B4$/);
+  await page.mouse.wheel(0, 20_000);
+  await page.getByRole('gridcell', { name: / B600$/ }).waitFor();
+  expect(await here()).toMatch(/ B4$/);
+  await page.keyboard.press('ArrowDown');
+  expect(await here()).toMatch(/ B5$/);
+  await expect.poll(() => page.getByRole('gridcell', { name: / B600$/ }).count()).toBe(0);
   expect(faults).toEqual([]);
 });

@@ -266,6 +266,10 @@ export function createSheetTable(
     reveal,
     focus: (address) => {
       reveal(address);
+      // The table keeps the row that it takes to have the focus, however far it is scrolled away; without it keys would go nowhere.
+      const node = nodeOf(address.row);
+      if (node && node.rowIndex !== null)
+        api.setFocusedCell(node.rowIndex, columnId(address.column), node.rowPinned);
       cellElement(host, address)?.focus({ preventScroll: true });
     },
     tryWidth: (column, pixels) => {
