@@ -30,10 +30,8 @@ const mayLoad = new Promise<void>((resolve) => {
   afterFirstPaint = () => requestAnimationFrame(() => setTimeout(resolve, 0));
 });
 
-const letters = pageLetters();
-createDeskKeeper(demoJob, mayLoad).then(
-  async (keeper) => {
-    await letters;
+Promise.all([createDeskKeeper(demoJob, mayLoad), pageLetters()]).then(
+  ([keeper]) => {
     root.render(
       <StrictMode>
         <App keeper={keeper} />
